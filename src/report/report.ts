@@ -1,0 +1,40 @@
+import type { Finding } from './finding.ts';
+import type { Line, Piece } from './piece.ts';
+import type { Section } from './section.ts';
+
+/** What a leg or stretch looks like to the panels: sums that belong to one piece of the drawing. */
+export interface LegFacts {
+  readonly leg: string;
+  readonly run: string;
+  readonly lengthMm: { readonly lo: number; readonly hi: number };
+  readonly equivalentM: { readonly lo: number; readonly hi: number | null } | null;
+  readonly dropMbar: { readonly lo: number; readonly hi: number | null } | null;
+  readonly flowM3PerH: { readonly lo: number; readonly hi: number } | null;
+  readonly fittings: readonly string[];
+}
+
+/** Text of a cited document, so that a reader of the report needs no other file. */
+export interface CitedSource {
+  readonly id: string;
+  readonly title: string;
+  readonly sureness: string;
+}
+
+/** Everything the engine says of one plan in one case. Same plan, same bytes. */
+export interface Report {
+  readonly format: 'kickset-report';
+  readonly version: 1;
+  readonly plan: string;
+  readonly revision: number;
+  readonly case: { readonly option: string | null; readonly when: 'before' | 'after' };
+  readonly findings: readonly Finding[];
+  readonly sections: readonly Section[];
+  readonly pieces: readonly Piece[];
+  readonly lines: readonly Line[];
+  readonly legs: readonly LegFacts[];
+  readonly sources: readonly CitedSource[];
+  readonly counts: { readonly stop: number; readonly check: number; readonly note: number; readonly cantTell: number };
+}
+
+/** The port through which everything but the engine asks for a report. */
+export type Evaluator = (plan: unknown, chosen: Report['case'], revision: number) => Promise<Report>;

@@ -1,0 +1,71 @@
+import type { Outcome } from './finding.ts';
+import type { Quantity } from './quantity.ts';
+import type { Cite } from './working.ts';
+
+/** A mark beside a figure: how it stands against its limit. `none` where it is not held against anything. */
+export type State = 'pass' | Outcome | 'none';
+
+/** The bar of an interval on a line from 0 to 1.5 of the limit, with the limit as a post. */
+export interface Bar {
+  readonly figure: Quantity;
+  readonly limit: number | null;
+  readonly state: State;
+}
+
+/**
+ * Rows a panel knows how to draw, whatever section they stand in:
+ * answer: one large figure with its bar; choice: one of several ways with its own small bar (sizes of a route);
+ * sum: a working line (label, how, result); fact: label and figure; note: one sentence; assumed: one thing taken for granted;
+ * heading: parts what follows; line: one row of the list of pieces.
+ */
+export type Row =
+  | {
+      readonly kind: 'answer';
+      readonly label: string;
+      readonly of: string;
+      readonly figure: Quantity;
+      readonly bar: Bar;
+      readonly say: string;
+      readonly room: string | null;
+      readonly ids: readonly string[];
+    }
+  | {
+      readonly kind: 'choice';
+      readonly label: string;
+      readonly figure: Quantity | null;
+      readonly bar: Bar | null;
+      readonly state: State;
+      readonly room: string | null;
+      readonly chosen: boolean;
+      /** What choosing it does: tube size for each leg named. Empty: nothing to change. */
+      readonly change: readonly { readonly leg: string; readonly kind: string; readonly size: string }[];
+      readonly ids: readonly string[];
+    }
+  | {
+      readonly kind: 'sum';
+      readonly label: string;
+      readonly how: string;
+      readonly result: Quantity | null;
+      readonly cites: readonly Cite[];
+      readonly ids: readonly string[];
+    }
+  | {
+      readonly kind: 'fact';
+      readonly label: string;
+      readonly figure: Quantity | null;
+      readonly say: string;
+      readonly ids: readonly string[];
+    }
+  | { readonly kind: 'heading'; readonly label: string; readonly say: string; readonly ids: readonly string[] }
+  | { readonly kind: 'note'; readonly say: string; readonly unverified: boolean; readonly cites: readonly Cite[] }
+  | { readonly kind: 'assumed'; readonly say: string; readonly ids: readonly string[] };
+
+/** A chapter of the report. `answer` is the short figure the folded panel shows. */
+export interface Section {
+  readonly id: string;
+  readonly title: string;
+  readonly order: number;
+  readonly answer: string;
+  readonly state: State;
+  readonly rows: readonly Row[];
+}

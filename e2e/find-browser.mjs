@@ -12,7 +12,7 @@ import {
   rmSync,
   writeFileSync,
 } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { homedir, tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -84,7 +84,7 @@ function system() {
 }
 
 async function playwrightOwn() {
-  const { chromium } = await import('playwright-core');
+  const { chromium } = await import('@playwright/test');
   const executablePath = chromium.executablePath();
   if (!existsSync(executablePath)) return undefined;
   // On Windows `--version` opens a window instead of printing, so there the file is taken at its word.
@@ -109,16 +109,23 @@ function packaged() {
   throw new Error(`The packaged browser in ${home} does not start. ${nothingFound}`);
 }
 
-/** Folder for the unpacked browser: beside the modules, or per user where those are read-only. */
+/** Folder for the unpacked browser: beside the modules, or the user's own where those are read-only. */
 function cacheFolder() {
-  const beside = join(top, 'node_modules/.cache');
-  try {
-    mkdirSync(beside, { recursive: true });
-    accessSync(beside, constants.W_OK);
-    return join(beside, 'chromium');
-  } catch {
-    return join(tmpdir(), `kickset-chromium-${process.getuid?.() ?? 0}`);
+  const places = [
+    join(top, 'node_modules/.cache/chromium'),
+    join(homedir(), '.cache/kickset/chromium'),
+    join(tmpdir(), `kickset-chromium-${process.getuid?.() ?? 'user'}`),
+  ];
+  for (const place of places) {
+    try {
+      mkdirSync(place, { recursive: true });
+      accessSync(place, constants.W_OK);
+      return place;
+    } catch {
+      // Not writable for this user: the next place may be.
+    }
   }
+  throw new Error(`No folder to unpack the browser in: ${places.join(', ')}.`);
 }
 
 /**
@@ -129,7 +136,6 @@ function unpackOnce(source, version) {
   const cache = cacheFolder();
   const home = join(cache, version);
   if (existsSync(join(home, 'chromium'))) return home;
-  mkdirSync(cache, { recursive: true });
   const part = mkdtempSync(join(cache, 'part-'));
   const entry = pathToFileURL(join(source, 'build/esm/index.js')).href;
   const script = `const { default: c } = await import(${JSON.stringify(entry)}); await c.executablePath();`;

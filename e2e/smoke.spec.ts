@@ -1,0 +1,22 @@
+import { expect, test } from '@playwright/test';
+
+test('the app opens, says nothing on the console and asks nobody else for anything', async ({ page, baseURL }) => {
+  const complaints: string[] = [];
+  const foreign: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  page.on('request', (request) => {
+    if (!request.url().startsWith(`${baseURL}/`) && !/^(data|blob):/.test(request.url())) foreign.push(request.url());
+  });
+
+  const answer = await page.goto('/');
+  expect(answer?.headers()['content-security-policy']).toContain("default-src 'none'");
+  await expect(page).toHaveTitle(/Kickset/);
+  await expect(page.locator('#root > *').first()).toBeVisible();
+  await page.waitForLoadState('networkidle');
+
+  expect(complaints).toEqual([]);
+  expect(foreign).toEqual([]);
+});

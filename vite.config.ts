@@ -1,0 +1,150 @@
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import type { HtmlTagDescriptor, Plugin, UserConfig } from 'vite';
+import { defineConfig } from 'vitest/config';
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** Browser tests need hooks into the page that a released build must not carry. */
+const forTests = process.env.KICKSET_TEST === '1';
+const appFolder = at(forTests ? 'dist/e2e' : 'dist/app');
+const define = { __TEST_HOOKS__: JSON.stringify(forTests) };
+
+/** What the page may load: itself, and pictures, files and frames that it made. Nothing leaves the machine. */
+const policy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "font-src 'self'",
+  "connect-src 'self' blob:",
+  "worker-src 'self'",
+  "frame-src 'self' blob:",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+];
+
+/** The dev server puts scripts and styles in the page and keeps a socket open. */
+const devPolicy = [
+  ...policy.filter((line) => !/^(script|style|connect|worker)-src/.test(line)),
+  "script-src 'self' 'unsafe-inline'",
+  "style-src 'self' 'unsafe-inline'",
+  "connect-src 'self' blob: ws: wss:",
+  "worker-src 'self' blob:",
+];
+
+const headers = (lines: string[]) => ({
+  'Content-Security-Policy': [...lines, "frame-ancestors 'none'"].join('; '),
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Cross-Origin-Resource-Policy': 'same-origin',
+  'Permissions-Policy': 'geolocation=(), microphone=(), payment=(), usb=()',
+  'Referrer-Policy': 'no-referrer',
+  'X-Content-Type-Options': 'nosniff',
+});
+
+/** Puts the policy into the built page too, since a plain file host sends no headers of ours. */
+function policyInPage(): Plugin {
+  const tag: HtmlTagDescriptor = {
+    tag: 'meta',
+    attrs: { 'http-equiv': 'Content-Security-Policy', content: policy.join('; ') },
+    injectTo: 'head-prepend',
+  };
+  return { name: 'policy-in-page', apply: 'build', transformIndexHtml: () => [tag] };
+}
+
+/** The font's licence travels with the font. */
+function fontLicence(): Plugin {
+  return {
+    name: 'font-licence',
+    apply: 'build',
+    generateBundle() {
+      const source = readFileSync(at('shared/fonts/OFL.txt'), 'utf8');
+      this.emitFile({ type: 'asset', fileName: 'assets/hanken-grotesk-OFL.txt', source });
+    },
+  };
+}
+
+/** Writes offline.json, `{ version, files }`: everything a service worker keeps, and a version that changes with it. */
+function offlineList(): Plugin {
+  return {
+    name: 'offline-list',
+    apply: 'build',
+    writeBundle: {
+      order: 'post',
+      handler({ dir }) {
+        if (dir === undefined) return;
+        const files = readdirSync(dir, { recursive: true, withFileTypes: true })
+          .filter((entry) => entry.isFile() && !/^(offline\.json|sw\.js)$|\.map$/.test(entry.name))
+          .map((entry) => relative(dir, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+          .sort();
+        const hash = createHash('sha256');
+        for (const file of files) hash.update(file).update(readFileSync(join(dir, file)));
+        const version = hash.digest('hex').slice(0, 12);
+        writeFileSync(join(dir, 'offline.json'), `${JSON.stringify({ version, files }, null, 1)}\n`);
+      },
+    },
+  };
+}
+
+/** The page. A service worker at src/view/app/sw.ts, if there is one, is built to /sw.js. */
+function app(): UserConfig {
+  const serviceWorker = at('src/view/app/sw.ts');
+  return {
+    root: at('src/view'),
+    base: './',
+    define,
+    plugins: [react(), policyInPage(), fontLicence(), offlineList()],
+    worker: { format: 'es' },
+    build: {
+      outDir: appFolder,
+      emptyOutDir: true,
+      target: 'es2022',
+      // A font put into a data address would need a wider policy; files of their own do not.
+      assetsInlineLimit: 0,
+      rolldownOptions: {
+        input: { index: at('src/view/index.html'), ...(existsSync(serviceWorker) ? { sw: serviceWorker } : {}) },
+        output: {
+          entryFileNames: (chunk) => (chunk.name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js'),
+        },
+      },
+    },
+    server: { headers: headers(devPolicy), fs: { allow: [at('.')] } },
+    preview: { headers: headers(policy) },
+  };
+}
+
+/** One file that runs with node alone. */
+function nodeBundle(entry: string, folder: string, file: string): UserConfig {
+  return {
+    root: at('.'),
+    define,
+    publicDir: false,
+    ssr: { noExternal: true, target: 'node' },
+    build: {
+      ssr: at(entry),
+      outDir: at(folder),
+      emptyOutDir: true,
+      target: 'node20',
+      minify: false,
+      rolldownOptions: { output: { entryFileNames: file, codeSplitting: false } },
+    },
+  };
+}
+
+export default defineConfig(({ mode }) => {
+  if (mode === 'cli') return nodeBundle('src/cli/main.ts', 'dist/cli', 'main.js');
+  if (mode === 'bench') return nodeBundle('src/cli/bench.ts', 'dist/bench', 'bench.js');
+  if (mode !== 'test') return app();
+  return {
+    root: at('.'),
+    define,
+    test: {
+      projects: [{ extends: true, test: { name: 'unit', environment: 'node', include: ['tests/**/*.test.ts'] } }],
+      coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'dist/coverage' },
+    },
+  };
+});

@@ -1,0 +1,155 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { View, Vec } from '../drawing/display-list.ts';
+import type { Case, Plan } from '../plan/plan.ts';
+import type { HeightRef, Xyz } from '../plan/records/parts.ts';
+import type { Joining, Tube } from '../plan/records/pipework.ts';
+
+/** What the editor shows the world. Everything in it may be read by the view; only the editor writes it. */
+export interface EditorState {
+  readonly plan: Plan;
+  /** Rises by one with every change of the plan, undo and redo too. */
+  readonly revision: number;
+  readonly chosen: Case;
+  readonly history: { readonly undo: readonly string[]; readonly redo: readonly string[] };
+  /** Why nothing can be changed (newer file, open in another tab); null when it can. */
+  readonly readOnly: string | null;
+  readonly tool: string;
+  /** State of the tool's chart, for tests and for the words at the end of the bench. */
+  readonly toolState: string;
+  readonly draft: Draft | null;
+  readonly selection: readonly Selected[];
+  readonly panes: Panes;
+  /** What the next piece of pipe will be. */
+  readonly inHand: InHand;
+  /** What the snap caught, in a word ("corner of wall", "right angle"); null where nothing was. */
+  readonly caught: string | null;
+  /** The last refusal or note in words; cleared by the next command. */
+  readonly said: { readonly text: string; readonly refusal: boolean; readonly n: number } | null;
+}
+
+export interface Selected {
+  readonly map: 'walls' | 'openings' | 'points' | 'runs' | 'legs' | 'nodes' | 'items' | 'voids' | 'rooms' | 'stretches';
+  readonly id: string;
+}
+
+export interface InHand {
+  readonly service: string;
+  readonly tube: Tube;
+  readonly joining: Joining | null;
+  readonly turns: 'elbow' | 'bend';
+  /** Height of the next node. */
+  readonly height: HeightRef;
+  /** Kind of point, item or opening that the next tap places. */
+  readonly pointKind: string;
+  readonly itemKind: string;
+  readonly openingKind: 'door' | 'window' | 'vent' | 'archway';
+  readonly wallThicknessMm: number;
+  readonly wallConstruction: string;
+}
+
+/** Pan and zoom of one pane: never in history, never in the file. */
+export interface Camera {
+  readonly centre: Vec;
+  readonly mmPerPx: number;
+}
+
+export interface Pane {
+  readonly view: View;
+  readonly camera: Camera;
+  /** Size in CSS px, told by the view. */
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Panes {
+  readonly plan: Pane;
+  /** The wall folded up, where one is. */
+  readonly face: Pane | null;
+  readonly active: 'plan' | 'face';
+}
+
+/** What is being made and not yet in the document: drawn in the live layer only. */
+export interface Draft {
+  readonly pane: 'plan' | 'face';
+  readonly lines: readonly { readonly pts: readonly Xyz[]; readonly ink: string; readonly pen: number }[];
+  readonly marks: readonly { readonly mark: string; readonly at: Xyz; readonly text?: string }[];
+  readonly labels: readonly { readonly at: Xyz; readonly text: string }[];
+  /** Records shown in their moved place while they are dragged, in place of the still ones. */
+  readonly moved: ReadonlySet<string>;
+  /** The plan as it would be, where the gesture changes records (drag); fragments of `moved` are drawn from it. */
+  readonly plan: Plan | null;
+}
+
+/** One pointer event as the view saw it, in px of the pane. */
+export interface PointerInput {
+  readonly type: 'down' | 'move' | 'up' | 'cancel';
+  readonly pointerId: number;
+  readonly pointerType: 'mouse' | 'pen' | 'touch';
+  readonly pane: 'plan' | 'face';
+  readonly x: number;
+  readonly y: number;
+  readonly buttons: number;
+  readonly shift: boolean;
+  readonly alt: boolean;
+  readonly ctrl: boolean;
+  readonly time: number;
+}
+
+export interface WheelInput {
+  readonly pane: 'plan' | 'face';
+  readonly x: number;
+  readonly y: number;
+  readonly deltaX: number;
+  readonly deltaY: number;
+  /** Trackpad pinch and ctrl + wheel zoom; a plain wheel zooms too, a trackpad's two-finger drag pans. */
+  readonly ctrl: boolean;
+  readonly pixelMode: boolean;
+}
+
+export interface KeyInput {
+  readonly key: string;
+  readonly ctrl: boolean;
+  readonly shift: boolean;
+  readonly alt: boolean;
+}
+
+export type Outcome = { readonly ok: true; readonly made: readonly string[] } | { readonly ok: false; readonly why: string };
+
+/** Inverse and forward patches of one step, as they are stored. */
+export interface HistoryEntry {
+  readonly label: string;
+  readonly patches: readonly unknown[];
+  readonly inverse: readonly unknown[];
+  readonly storey: string | null;
+  readonly selectionBefore: readonly Selected[];
+}
+
+export interface Editor {
+  readonly store: StoreApi<EditorState>;
+  /** Runs a command by id: one step of undo. A refusal changes nothing and says why in words. */
+  run(command: string, args: unknown): Outcome;
+  undo(): Outcome;
+  redo(): Outcome;
+  select(what: readonly Selected[]): void;
+  setTool(tool: string): void;
+  setInHand(change: Partial<InHand>): void;
+  setCase(chosen: Case): void;
+  setStorey(storey: string): void;
+  /** Folds a wall side up as the second pane; null folds it down. */
+  foldUp(face: { wall: string; side: 'left' | 'right' } | null): void;
+  setActivePane(pane: 'plan' | 'face'): void;
+  resizePane(pane: 'plan' | 'face', width: number, height: number): void;
+  setCamera(pane: 'plan' | 'face', camera: Camera): void;
+  zoomToFit(): void;
+  showPlace(at: Xyz, storey: string): void;
+  pointer(event: PointerInput): void;
+  wheel(event: WheelInput): void;
+  /** True when the key did something here. */
+  key(event: KeyInput): boolean;
+  cancel(): void;
+  setReadOnly(why: string | null): void;
+  /** Called after every change of the plan, with the step that made it. */
+  onCommit(listener: (entry: HistoryEntry, kind: 'do' | 'undo' | 'redo', revision: number) => void): () => void;
+  /** Puts back a plan and its history as they were stored. */
+  restore(plan: Plan, undo: readonly HistoryEntry[], redo: readonly HistoryEntry[]): void;
+}

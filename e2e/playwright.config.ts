@@ -40,8 +40,12 @@ export default defineConfig({
   },
   projects: [
     { name: 'tablet', use: { viewport: { width: 1180, height: 820 } } },
-    // Counts of draws do not differ with the size of the page: measured once.
-    { name: 'phone', use: { viewport: { width: 390, height: 844 } }, testIgnore: '**/perf/**' },
+    // Counts of draws and widths of letters do not differ with the size of the page: measured once.
+    {
+      name: 'phone',
+      use: { viewport: { width: 390, height: 844 } },
+      testIgnore: ['**/perf/**', '**/font-widths.spec.ts'],
+    },
   ],
   webServer: {
     command: `npx vite build --logLevel warn && npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,

@@ -68,7 +68,10 @@ function fontLicence(): Plugin {
   };
 }
 
-/** Writes offline.json, `{ version, files }`: everything a service worker keeps, and a version that changes with it. */
+/**
+ * Tells the service worker what to keep: `__OFFLINE__`, put before its code. Its version follows every byte of the
+ * build, so a new build is a new worker.
+ */
 function offlineList(): Plugin {
   return {
     name: 'offline-list',
@@ -76,15 +79,16 @@ function offlineList(): Plugin {
     writeBundle: {
       order: 'post',
       handler({ dir }) {
-        if (dir === undefined) return;
+        if (dir === undefined || !existsSync(join(dir, 'sw.js'))) return;
         const files = readdirSync(dir, { recursive: true, withFileTypes: true })
-          .filter((entry) => entry.isFile() && !/^(offline\.json|sw\.js)$|\.map$/.test(entry.name))
+          .filter((entry) => entry.isFile() && entry.name !== 'sw.js')
           .map((entry) => relative(dir, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
           .sort();
         const hash = createHash('sha256');
         for (const file of files) hash.update(file).update(readFileSync(join(dir, file)));
-        const version = hash.digest('hex').slice(0, 12);
-        writeFileSync(join(dir, 'offline.json'), `${JSON.stringify({ version, files }, null, 1)}\n`);
+        const list = JSON.stringify({ version: hash.digest('hex').slice(0, 12), files });
+        const code = readFileSync(join(dir, 'sw.js'), 'utf8');
+        writeFileSync(join(dir, 'sw.js'), `self.__OFFLINE__=${list};\n${code}`);
       },
     },
   };

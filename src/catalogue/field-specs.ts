@@ -1,0 +1,35 @@
+import type { FieldSpec } from './define-point.ts';
+
+type More = Partial<Pick<FieldSpec, 'min' | 'max' | 'help'>>;
+
+export function numberField(key: string, label: string, unit: string, more: More = {}): FieldSpec {
+  return { key, label, kind: 'number', unit, min: 0, ...more };
+}
+export function yesNoField(key: string, label: string, help?: string): FieldSpec {
+  return { key, label, kind: 'yesNo', ...(help === undefined ? {} : { help }) };
+}
+export function textField(key: string, label: string, help?: string): FieldSpec {
+  return { key, label, kind: 'text', ...(help === undefined ? {} : { help }) };
+}
+export function choiceField(
+  key: string,
+  label: string,
+  choices: Readonly<Record<string, string>>,
+  help?: string,
+): FieldSpec {
+  return {
+    key,
+    label,
+    kind: 'choice',
+    choices: Object.entries(choices).map(([value, said]) => ({ value, label: said })),
+    ...(help === undefined ? {} : { help }),
+  };
+}
+
+/** Is a heat input on the sheet gross or net? Asked of every gas appliance, since the two differ. */
+export const inputBasisField: FieldSpec = choiceField(
+  'inputBasis',
+  'Input is',
+  { gross: 'gross', net: 'net' },
+  'The data plate says which. Not told: both are tried.',
+);

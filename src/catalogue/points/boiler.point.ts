@@ -1,0 +1,91 @@
+import { definePoint, type Fields, type Size } from '../define-point.ts';
+import { choiceField, inputBasisField, numberField, yesNoField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { boxed } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [
+  choiceField('type', 'Type', { combi: 'combi', system: 'system', heatOnly: 'heat only' }),
+  choiceField(
+    'class',
+    'Class',
+    {
+      '18': '18 kW class',
+      '24': '24 kW class',
+      '28': '28 kW class',
+      '30': '30 kW class',
+      '35': '35 kW class',
+      '40': '40 kW class',
+    },
+    'Only until the sheet is at hand: the heat input is then a range.',
+  ),
+  numberField('inputKwHeating', 'Heat input, heating', 'kW', { max: 70 }),
+  numberField('inputKwHotWater', 'Heat input, hot water', 'kW', { max: 70 }),
+  inputBasisField,
+  numberField('hotLPerMin', 'Hot water', 'litres a minute', { max: 40 }),
+  yesNoField('roomSealed', 'Room-sealed'),
+  numberField('clearFrontMm', 'Clear in front', 'mm', { max: 3000, help: "From the appliance's sheet." }),
+  numberField('clearSidesMm', 'Clear each side', 'mm', { max: 1000, help: "From the appliance's sheet." }),
+  numberField('clearAboveMm', 'Clear above', 'mm', { max: 2000, help: "From the appliance's sheet." }),
+  numberField('clearBelowMm', 'Clear below', 'mm', { max: 2000, help: "From the appliance's sheet." }),
+];
+
+/**
+ * Tails along the underside, left to right. The order differs by appliance: this is what is commonest, no source, and
+ * is changed on the point itself as soon as the sheet is at hand. Places are parts of the case's width.
+ */
+const TAILS = [
+  ['heatingFlow', 'heatingFlow', 'Heating flow', '22', -0.3, 0.27],
+  ['hot', 'hot', 'Hot', '15', -0.15, 0.27],
+  ['gas', 'gas', 'Gas', '22', 0, 0.27],
+  ['cold', 'cold', 'Cold', '15', 0.15, 0.27],
+  ['heatingReturn', 'heatingReturn', 'Heating return', '22', 0.3, 0.27],
+  ['condensate', 'condensate', 'Condensate', '21.5', 0.39, 0.6],
+  ['relief', 'boilerRelief', 'Relief', '15', 0.46, 0.27],
+] as const;
+
+function tails(size: Size, told: Fields) {
+  const heatsWater = told.type !== 'system' && told.type !== 'heatOnly';
+  return TAILS.filter(([, service]) => heatsWater || (service !== 'hot' && service !== 'cold')).map(
+    ([id, service, label, tube, across, out]) =>
+      tail(id, service, label, tube, [across * size.widthMm, out * size.depthMm, 0], 'down'),
+  );
+}
+
+export default definePoint({
+  id: 'boiler',
+  version: 1,
+  ...spoken('Boiler', fields),
+  letter: 'B',
+  group: 'appliance',
+  role: {
+    gas: 'end',
+    heatingFlow: 'source',
+    heatingReturn: 'end',
+    hot: 'source',
+    cold: 'end',
+    preheated: 'end',
+    condensate: 'source',
+    boilerRelief: 'source',
+  },
+  hostedOnWall: true,
+  assumedHeight: 'boiler',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 400, depthMm: 300, heightMm: 700 },
+  connections: tails,
+  defaults: {
+    type: 'combi',
+    class: null,
+    inputKwHeating: null,
+    inputKwHotWater: null,
+    inputBasis: null,
+    hotLPerMin: null,
+    roomSealed: true,
+    clearFrontMm: null,
+    clearSidesMm: null,
+    clearAboveMm: null,
+    clearBelowMm: null,
+  },
+  gasInputs: ['inputKwHeating', 'inputKwHotWater'],
+  ...boxed('B'),
+});

@@ -1,0 +1,36 @@
+import { definePoint } from '../define-point.ts';
+import { inputBasisField, numberField, yesNoField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { faceBox, faceMiddle, line, planBox, ring } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [
+  numberField('inputKw', 'Heat input', 'kW', { max: 60 }),
+  inputBasisField,
+  yesNoField('hose', 'On a hose with a bayonet'),
+];
+
+export default definePoint({
+  id: 'cooker',
+  version: 1,
+  ...spoken('Cooker', fields),
+  letter: 'CK',
+  group: 'appliance',
+  role: { gas: 'end' },
+  hostedOnWall: true,
+  assumedHeight: 'cooker',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 600, depthMm: 600, heightMm: 900 },
+  connections: (s) => [tail('gas', 'gas', 'Gas', '15', [0, 30, s.heightMm * 0.8], 'back')],
+  defaults: { inputKw: null, inputBasis: null, hose: null },
+  gasInputs: ['inputKw'],
+  planSymbol: (s) => [
+    planBox(s),
+    ...[-1, 1].flatMap((side) => [0.3, 0.7].map((far) => ring((side * s.widthMm) / 4, s.depthMm * far, s.widthMm / 9))),
+  ],
+  faceSymbol: (s) => [
+    faceBox(s),
+    line(-s.widthMm / 2, s.heightMm * 0.85, s.widthMm / 2, s.heightMm * 0.85),
+    faceMiddle(s, 'CK'),
+  ],
+});

@@ -1,0 +1,41 @@
+import { definePoint } from '../define-point.ts';
+import { choiceField, numberField, yesNoField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { round } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [
+  numberField('litres', 'Holds', 'litres', { max: 2000 }),
+  numberField('coilKw', 'Coil', 'kW', { max: 60 }),
+  yesNoField('unvented', 'Unvented'),
+  choiceField('valveOutlet', 'Safety valve outlet', { 'G1/2': 'G 1/2', 'G3/4': 'G 3/4', G1: 'G 1' }),
+];
+
+export default definePoint({
+  id: 'cylinder',
+  version: 1,
+  ...spoken('Hot water cylinder', fields),
+  letter: 'CY',
+  group: 'appliance',
+  role: { heatingFlow: 'end', heatingReturn: 'source', cold: 'end', hot: 'source', discharge: 'source' },
+  hostedOnWall: false,
+  assumedHeight: 'cylinder',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 550, depthMm: 550, heightMm: 1500 },
+  connections: (s) => [
+    tail('coilFlow', 'heatingFlow', 'Coil flow', '22', [s.widthMm / 2, s.depthMm / 2, s.heightMm * 0.55], 'right'),
+    tail(
+      'coilReturn',
+      'heatingReturn',
+      'Coil return',
+      '22',
+      [s.widthMm / 2, s.depthMm / 2, s.heightMm * 0.25],
+      'right',
+    ),
+    tail('coldIn', 'cold', 'Cold in', '22', [-s.widthMm / 2, s.depthMm / 2, s.heightMm * 0.15], 'left'),
+    tail('hotOut', 'hot', 'Hot out', '22', [0, s.depthMm / 2, s.heightMm], 'up'),
+    tail('relief', 'discharge', 'Safety valve', '15', [-s.widthMm / 2, s.depthMm / 2, s.heightMm * 0.85], 'left'),
+  ],
+  defaults: { litres: null, coilKw: null, unvented: true, valveOutlet: null },
+  ...round('CY'),
+});

@@ -1,0 +1,28 @@
+import { definePoint } from '../define-point.ts';
+import { textField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { bowTie, line } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [textField('sends', 'Sends')];
+
+export default definePoint({
+  id: 'diverting-valve',
+  version: 1,
+  ...spoken('Diverting valve', fields),
+  letter: 'DV',
+  group: 'other',
+  role: { in: 'end', a: 'source', b: 'source' },
+  hostedOnWall: true,
+  assumedHeight: 'diverting-valve',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 120, depthMm: 80, heightMm: 120 },
+  connections: (s) => [
+    tail('in', 'preheated', 'In', '22', [0, s.depthMm / 2, 0], 'down'),
+    tail('a', 'preheated', 'Way A', '22', [-s.widthMm / 2, s.depthMm / 2, s.heightMm / 2], 'left'),
+    tail('b', 'preheated', 'Way B', '22', [s.widthMm / 2, s.depthMm / 2, s.heightMm / 2], 'right'),
+  ],
+  defaults: { sends: '' },
+  planSymbol: (s) => [...bowTie(s.widthMm, s.depthMm / 2, s.depthMm / 2)],
+  faceSymbol: (s) => [...bowTie(s.widthMm, s.heightMm / 2, s.heightMm / 4), line(0, 0, 0, s.heightMm / 2)],
+});

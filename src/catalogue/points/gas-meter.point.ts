@@ -1,0 +1,23 @@
+import { definePoint } from '../define-point.ts';
+import { numberField, textField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { boxed } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [numberField('ratedM3PerH', 'Meter rated for', 'm3/h'), textField('seen', 'What was seen')];
+
+export default definePoint({
+  id: 'gas-meter',
+  version: 1,
+  ...spoken('Gas meter', fields),
+  letter: 'M',
+  group: 'source',
+  role: { gas: 'source' },
+  hostedOnWall: true,
+  assumedHeight: 'gas-meter',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 300, depthMm: 230, heightMm: 400 },
+  connections: (s) => [tail('outlet', 'gas', 'Outlet', '22', [s.widthMm / 4, s.depthMm / 2, s.heightMm], 'up')],
+  defaults: { ratedM3PerH: null, seen: '' },
+  ...boxed('M'),
+});

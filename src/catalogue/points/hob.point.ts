@@ -1,0 +1,30 @@
+import { definePoint } from '../define-point.ts';
+import { inputBasisField, numberField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { faceBox, faceMiddle, planBox, ring } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [numberField('inputKw', 'Heat input', 'kW', { max: 40 }), inputBasisField];
+
+export default definePoint({
+  id: 'hob',
+  version: 1,
+  ...spoken('Hob', fields),
+  letter: 'H',
+  group: 'appliance',
+  role: { gas: 'end' },
+  hostedOnWall: true,
+  assumedHeight: 'hob',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 580, depthMm: 510, heightMm: 60 },
+  connections: () => [tail('gas', 'gas', 'Gas', '15', [0, 60, 0], 'down')],
+  defaults: { inputKw: null, inputBasis: null },
+  gasInputs: ['inputKw'],
+  planSymbol: (s) => [
+    planBox(s),
+    ...[-1, 1].flatMap((side) =>
+      [0.27, 0.73].map((far) => ring((side * s.widthMm) / 4, s.depthMm * far, s.widthMm / 8)),
+    ),
+  ],
+  faceSymbol: (s) => [faceBox(s), faceMiddle(s, 'H')],
+});

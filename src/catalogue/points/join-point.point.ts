@@ -1,0 +1,49 @@
+import { definePoint } from '../define-point.ts';
+import { choiceField, textField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { planMiddle, planRing, ring } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [
+  choiceField('service', 'Service', {
+    gas: 'gas',
+    heatingFlow: 'heating flow',
+    heatingReturn: 'heating return',
+    hot: 'hot',
+    cold: 'cold',
+    preheated: 'preheated',
+    balancedCold: 'balanced cold',
+    condensate: 'condensate',
+    discharge: 'safety discharge',
+    boilerRelief: 'boiler relief',
+  }),
+  choiceField(
+    'part',
+    'Here it',
+    { source: 'comes from', end: 'goes to' },
+    'Which way the water or gas goes at this place.',
+  ),
+  textField('size', 'Size found'),
+];
+
+/** Where new pipe meets what is already in the house: one connection of whichever service. */
+export default definePoint({
+  id: 'join-point',
+  version: 1,
+  ...spoken('Join here', fields),
+  letter: 'J',
+  group: 'other',
+  role: {},
+  hostedOnWall: false,
+  assumedHeight: 'join-point',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 60, depthMm: 60, heightMm: 60 },
+  connections: (s, told) => {
+    const service = typeof told.service === 'string' ? told.service : 'gas';
+    const size = typeof told.size === 'string' && told.size !== '' ? told.size : null;
+    return [tail('join', service, 'Join', size, [0, s.depthMm / 2, s.heightMm / 2], 'front')];
+  },
+  defaults: { service: 'gas', part: null, size: '' },
+  planSymbol: (s) => [planRing(s), planMiddle(s, 'J')],
+  faceSymbol: (s) => [ring(0, s.heightMm / 2, s.widthMm / 2)],
+});

@@ -1,0 +1,32 @@
+import { definePoint } from '../define-point.ts';
+import { choiceField, numberField, textField, yesNoField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { round } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [
+  numberField('litres', 'Holds', 'litres', { max: 2000 }),
+  yesNoField('unvented', 'Unvented'),
+  choiceField('valveOutlet', 'Safety valve outlet', { 'G1/2': 'G 1/2', 'G3/4': 'G 3/4', G1: 'G 1' }),
+  textField('heatedBy', 'Heated by'),
+];
+
+export default definePoint({
+  id: 'preheat-vessel',
+  version: 1,
+  ...spoken('Preheat vessel', fields),
+  letter: 'PV',
+  group: 'appliance',
+  role: { cold: 'end', preheated: 'source', discharge: 'source' },
+  hostedOnWall: false,
+  assumedHeight: 'preheat-vessel',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 500, depthMm: 500, heightMm: 1000 },
+  connections: (s) => [
+    tail('coldIn', 'cold', 'Cold in', '22', [-s.widthMm / 2, s.depthMm / 2, s.heightMm * 0.15], 'left'),
+    tail('out', 'preheated', 'Preheated out', '22', [0, s.depthMm / 2, s.heightMm], 'up'),
+    tail('relief', 'discharge', 'Safety valve', '15', [-s.widthMm / 2, s.depthMm / 2, s.heightMm * 0.85], 'left'),
+  ],
+  defaults: { litres: null, unvented: true, valveOutlet: null, heatedBy: '' },
+  ...round('PV'),
+});

@@ -1,0 +1,29 @@
+import { definePoint } from '../define-point.ts';
+import { numberField, yesNoField } from '../field-specs.ts';
+import { spoken } from '../say-point.ts';
+import { bowTie, line } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
+
+const fields = [
+  numberField('standingBar', 'Standing pressure', 'bar', { max: 20 }),
+  numberField('workingBar', 'Working pressure', 'bar', { max: 20 }),
+  numberField('flowLPerMin', 'Flow at the first tap', 'litres a minute', { max: 100 }),
+  yesNoField('turns', 'Turns off by hand'),
+];
+
+export default definePoint({
+  id: 'stop-tap',
+  version: 1,
+  ...spoken('Stop tap', fields),
+  letter: 'ST',
+  group: 'source',
+  role: { cold: 'source' },
+  hostedOnWall: true,
+  assumedHeight: 'stop-tap',
+  // Size of the drawn box: common practice, no source.
+  size: { widthMm: 100, depthMm: 60, heightMm: 100 },
+  connections: (s) => [tail('out', 'cold', 'Cold main', '22', [0, s.depthMm / 2, s.heightMm], 'up')],
+  defaults: { standingBar: null, workingBar: null, flowLPerMin: null, turns: null },
+  planSymbol: (s) => [...bowTie(s.widthMm, s.depthMm / 2, s.depthMm / 2)],
+  faceSymbol: (s) => [...bowTie(s.widthMm, s.heightMm / 3, s.heightMm / 3), line(0, s.heightMm / 3, 0, s.heightMm)],
+});

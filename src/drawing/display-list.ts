@@ -15,29 +15,95 @@ export interface LineStyle {
   readonly fit: boolean;
   /** Assumed things are drawn hollow: this pen of paper down the middle. */
   readonly core?: number;
+  /** To be taken out: a small cross every so many paper mm. */
+  readonly strike?: number;
+  readonly cap?: 'butt' | 'round';
 }
 
-export type Item =
-  | { readonly t: 'line'; readonly pts: readonly Vec[]; readonly style: LineStyle; readonly closed?: boolean; readonly roundMm?: number }
-  | { readonly t: 'area'; readonly rings: readonly (readonly Vec[])[]; readonly fill: string; readonly edge?: LineStyle }
-  /** A mark whose size is in paper mm whatever the scale: tee dot, rise, drop, valve, finding, handle. */
-  | { readonly t: 'mark'; readonly mark: string; readonly at: Vec; readonly turnDeg: number; readonly ink: string; readonly text?: string; readonly sizeMm?: number }
-  | {
-      readonly t: 'text';
-      readonly at: Vec;
-      readonly text: string;
-      readonly size: 'tag' | 'room' | 'flag' | 'flagSecond' | 'dimension';
-      readonly weight: 400 | 600;
-      readonly align: 'left' | 'middle' | 'right';
-      readonly ink: string;
-      readonly turnDeg: number;
-      readonly halo: boolean;
-      /** Drawn on a plate of paper with an edge of this ink (tags). */
-      readonly plate?: string;
-      /** Offset from `at` in paper mm, so that labels keep their distance at every scale. */
-      readonly offsetMm?: Vec;
-      readonly underline?: 'dotted';
-    };
+/**
+ * One line of a bank, nearer to its neighbours than can be read. `gaps` are the true distances between the members in
+ * order along `n`; at a scale where one is under the least pitch, the members are pushed apart about the middle.
+ */
+export interface Shift {
+  readonly n: Vec;
+  readonly gaps: readonly number[];
+  readonly index: number;
+}
+/** How a place moves when its bank is spread: along one line, or at the meeting of two. */
+export type Spread = readonly Shift[];
+
+export interface LineItem {
+  readonly t: 'line';
+  readonly pts: readonly Vec[];
+  readonly style: LineStyle;
+  readonly closed?: boolean;
+  readonly roundMm?: number;
+  /** Most that may be left off each end, in mm of the plane, for the rounding of a corner drawn by its node; 0: nothing. */
+  readonly trim?: Vec;
+  /** Where something passes in front: mm of the plane along the line. The line is broken there. */
+  readonly gaps?: readonly number[];
+  /** One for each of `pts`. */
+  readonly spread?: readonly Spread[];
+  /** Offset of each of `pts` in paper mm (x right, y up), so that leaders keep their shape at every scale. */
+  readonly offsetsMm?: readonly Vec[];
+}
+
+/** The rounded meeting of two legs at `at`; the legs leave towards `a` and `b`. */
+export interface CornerItem {
+  readonly t: 'corner';
+  readonly at: Vec;
+  readonly a: Vec;
+  readonly b: Vec;
+  readonly style: LineStyle;
+  readonly radiusMm: number;
+  /** Most that the corner may take of each leg, in mm of the plane. */
+  readonly most: number;
+  readonly spread?: Spread;
+}
+
+export interface AreaItem {
+  readonly t: 'area';
+  readonly rings: readonly (readonly Vec[])[];
+  /** 'wall', 'void', 'room', 'paper', 'slab' (with its hatch), 'tint', 'none'… */
+  readonly fill: string;
+  readonly edge?: LineStyle;
+}
+
+/** A mark whose size is in paper mm whatever the scale: tee dot, rise, drop, valve, finding, handle. */
+export interface MarkItem {
+  readonly t: 'mark';
+  readonly mark: string;
+  readonly at: Vec;
+  readonly turnDeg: number;
+  readonly ink: string;
+  readonly text?: string;
+  readonly sizeMm?: number;
+  readonly offsetMm?: Vec;
+  readonly spread?: Spread;
+}
+
+export type TextSize = 'tag' | 'room' | 'flag' | 'flagSecond' | 'dimension';
+
+export interface TextItem {
+  readonly t: 'text';
+  /** Middle of the line of text in height, and its left, middle or right after `align`. */
+  readonly at: Vec;
+  readonly text: string;
+  readonly size: TextSize;
+  readonly weight: 400 | 600;
+  readonly align: 'left' | 'middle' | 'right';
+  readonly ink: string;
+  readonly turnDeg: number;
+  readonly halo: boolean;
+  /** Drawn on a plate of paper with an edge of this ink (tags). */
+  readonly plate?: string;
+  /** Offset from `at` in paper mm, so that labels keep their distance at every scale. */
+  readonly offsetMm?: Vec;
+  readonly underline?: 'dotted';
+  readonly spread?: Spread;
+}
+
+export type Item = LineItem | CornerItem | AreaItem | MarkItem | TextItem;
 
 /** What a fragment covers, for culling and hit testing, in mm of the view's plane. */
 export interface Box {
@@ -47,6 +113,46 @@ export interface Box {
   readonly maxY: number;
 }
 
+/** A label that a record asks for. Where it goes is decided for the whole drawing at once, at one scale. */
+export type Wish =
+  /** Letters and size on the line itself. Legs of one `stretch` share their tags. */
+  | {
+      readonly w: 'tag';
+      readonly stretch: string;
+      readonly text: string;
+      readonly ink: string;
+      readonly from: Vec;
+      readonly to: Vec;
+      readonly spread?: readonly [Spread, Spread];
+    }
+  /** What, then how, at the end of a kicked leader. Lower rank is placed first. */
+  | {
+      readonly w: 'flag';
+      readonly at: Vec;
+      readonly what: string;
+      readonly how: string | null;
+      readonly rank: number;
+      readonly spread?: Spread;
+    }
+  /** A name that stands inside its own outline. */
+  | {
+      readonly w: 'name';
+      readonly at: Vec;
+      readonly text: string;
+      readonly second: string | null;
+      readonly within: Box;
+    }
+  /** Distance from `a` to `b`, the line `awayMm` of paper off along `side`. `unsure`: taken from something assumed. */
+  | {
+      readonly w: 'dimension';
+      readonly a: Vec;
+      readonly b: Vec;
+      readonly side: Vec;
+      readonly awayMm: number;
+      readonly text: string;
+      readonly unsure: boolean;
+    };
+
 /** Drawing of one record, kept while the record and what it leans on are the same objects. */
 export interface Fragment {
   readonly id: string;
@@ -54,10 +160,24 @@ export interface Fragment {
   readonly layer: PainterGroup;
   readonly items: readonly Item[];
   readonly box: Box;
+  readonly wishes: readonly Wish[];
 }
 
 /** Painted in this order, one shape each. */
-export const PAINTER_GROUPS = ['trace', 'ground', 'void', 'room', 'wall', 'opening', 'joist', 'point', 'run', 'item', 'label', 'finding'] as const;
+export const PAINTER_GROUPS = [
+  'trace',
+  'ground',
+  'void',
+  'room',
+  'wall',
+  'opening',
+  'joist',
+  'point',
+  'run',
+  'item',
+  'label',
+  'finding',
+] as const;
 export type PainterGroup = (typeof PAINTER_GROUPS)[number];
 
 /** What is looked at: a storey from above, or the side of a wall. */

@@ -1,0 +1,33 @@
+import { emptyPlan } from '../../src/plan/empty-plan.ts';
+import type { Plan } from '../../src/plan/plan.ts';
+import { FLAT, flatBuilding } from './flat-building.ts';
+import { flatPoints } from './flat-points.ts';
+import { flatRuns } from './flat-runs.ts';
+import { houseKit } from './house-kit.ts';
+
+/** An invented first-floor flat: a combi leaves a bedroom cupboard for the outside wall of the kitchen. */
+export function flatPlan(): Plan {
+  const plan = emptyPlan({
+    id: 'flat',
+    name: 'First-floor flat',
+    storey: FLAT,
+    option: 'A',
+    ceilingMm: 2500,
+    buildUpMm: 220,
+  });
+  plan.storeys[FLAT] = { id: FLAT, name: 'First floor', floorMm: 0, ceilingMm: 2500, buildUpMm: 220, sureness: 'seen' };
+  plan.basis.surveyDate = '2026-05-01';
+  plan.job.reason = 'The flue of the old combi is hidden above the bathroom ceiling with no way to look at it.';
+  plan.job.note = 'The slabs and the outside wall belong to the building: ask the freeholder before work.';
+  plan.options.A = {
+    id: 'A',
+    name: 'Kitchen outside wall',
+    note: 'Gas along the hall ceiling; water and heating at skirting level behind the bath.',
+    fates: { 'B-EB': 'strip', 'B-EF': 'strip' },
+  };
+  const k = houseKit(plan, FLAT, 'A');
+  flatBuilding(plan, k);
+  flatPoints(k);
+  flatRuns(k);
+  return plan;
+}

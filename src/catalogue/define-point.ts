@@ -57,6 +57,8 @@ export interface PointKind {
   readonly defaults: Fields;
   /** Fields that hold a gas heat input in kW; the greatest of them is the load. */
   readonly gasInputs?: readonly string[];
+  /** Row of the table of appliance classes that stands in until the data plate is read. */
+  readonly gasClass?: string;
   readonly planSymbol: (size: Size) => readonly SymbolPart[];
   readonly faceSymbol: (size: Size) => readonly SymbolPart[];
   /** One sentence for a screen reader and the terminal. */

@@ -23,8 +23,13 @@ export const faceBox = (s: Size): SymbolPart => rect(-s.widthMm / 2, 0, s.widthM
 export const planMiddle = (s: Size, text: string): SymbolPart => letter(0, s.depthMm / 2, text);
 export const faceMiddle = (s: Size, text: string): SymbolPart => letter(0, s.heightMm / 2, text);
 
-/** The largest ring that fits the plan. */
-export const planRing = (s: Size): SymbolPart => ring(0, s.depthMm / 2, Math.min(s.widthMm, s.depthMm) / 2);
+/** The largest ring that fits the plan, in its middle. `part`: of that ring's radius. */
+export const planRing = (s: Size, part = 1): SymbolPart =>
+  ring(0, s.depthMm / 2, (part * Math.min(s.widthMm, s.depthMm)) / 2);
+
+/** The largest ring that fits the face, in its middle. `part`: of that ring's radius. */
+export const faceRing = (s: Size, part = 1): SymbolPart =>
+  ring(0, s.heightMm / 2, (part * Math.min(s.widthMm, s.heightMm)) / 2);
 
 /** A box with its letter, the way meters and boilers are drawn. */
 export function boxed(text: string): Drawn {

@@ -14,7 +14,7 @@ export default definePoint({
   group: 'tap',
   role: { hot: 'end', cold: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'basin-taps',
+  assumedHeight: 'basinTail',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 200, depthMm: 120, heightMm: 150 },
   connections: (s) => [

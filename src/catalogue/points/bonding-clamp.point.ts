@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { numberField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { line, planRing, ring } from '../symbol-parts.ts';
+import { faceRing, line, planRing } from '../symbol-parts.ts';
 
 const fields = [
   numberField('conductorMm2', 'Conductor', 'mm2'),
@@ -16,11 +16,11 @@ export default definePoint({
   group: 'electrical',
   role: {},
   hostedOnWall: true,
-  assumedHeight: 'bonding-clamp',
+  assumedHeight: 'meter',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 60, depthMm: 60, heightMm: 60 },
   connections: () => [],
   defaults: { conductorMm2: null, fromMeterMm: null },
   planSymbol: (s) => [planRing(s), line(0, 0, 0, s.depthMm)],
-  faceSymbol: (s) => [ring(0, s.heightMm / 2, s.widthMm / 2), line(0, 0, 0, s.heightMm)],
+  faceSymbol: (s) => [faceRing(s), line(0, 0, 0, s.heightMm)],
 });

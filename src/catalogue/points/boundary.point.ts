@@ -13,7 +13,7 @@ export default definePoint({
   group: 'other',
   role: {},
   hostedOnWall: false,
-  assumedHeight: 'boundary',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 3000, depthMm: 50, heightMm: 1800 },
   connections: () => [],

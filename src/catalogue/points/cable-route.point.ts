@@ -13,7 +13,7 @@ export default definePoint({
   group: 'electrical',
   role: {},
   hostedOnWall: true,
-  assumedHeight: 'cable-route',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 50, depthMm: 50, heightMm: 1000 },
   connections: () => [],

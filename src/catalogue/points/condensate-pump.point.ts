@@ -17,7 +17,7 @@ export default definePoint({
   group: 'drain',
   role: { in: 'end', out: 'source' },
   hostedOnWall: true,
-  assumedHeight: 'condensate-pump',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 250, depthMm: 130, heightMm: 150 },
   connections: (s) => [

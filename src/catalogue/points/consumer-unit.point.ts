@@ -13,7 +13,7 @@ export default definePoint({
   group: 'electrical',
   role: {},
   hostedOnWall: true,
-  assumedHeight: 'consumer-unit',
+  assumedHeight: 'consumerUnit',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 350, depthMm: 110, heightMm: 250 },
   connections: () => [],

@@ -18,15 +18,18 @@ export default definePoint({
   group: 'appliance',
   role: { gas: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'cooker',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 600, depthMm: 600, heightMm: 900 },
   connections: (s) => [tail('gas', 'gas', 'Gas', '15', [0, 30, s.heightMm * 0.8], 'back')],
   defaults: { inputKw: null, inputBasis: null, hose: null },
   gasInputs: ['inputKw'],
+  gasClass: 'cooker',
   planSymbol: (s) => [
     planBox(s),
-    ...[-1, 1].flatMap((side) => [0.3, 0.7].map((far) => ring((side * s.widthMm) / 4, s.depthMm * far, s.widthMm / 9))),
+    ...[-1, 1].flatMap((side) =>
+      [0.3, 0.7].map((far) => ring((side * s.widthMm) / 4, s.depthMm * far, Math.min(s.widthMm, s.depthMm) / 9)),
+    ),
   ],
   faceSymbol: (s) => [
     faceBox(s),

@@ -14,7 +14,7 @@ export default definePoint({
   group: 'other',
   role: { in: 'end', a: 'source', b: 'source' },
   hostedOnWall: true,
-  assumedHeight: 'diverting-valve',
+  assumedHeight: 'tundish',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 120, depthMm: 80, heightMm: 120 },
   connections: (s) => [

@@ -10,7 +10,7 @@ export default definePoint({
   group: 'electrical',
   role: {},
   hostedOnWall: true,
-  assumedHeight: 'electricity-meter',
+  assumedHeight: 'electricityMeter',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 130, depthMm: 120, heightMm: 220 },
   connections: () => [],

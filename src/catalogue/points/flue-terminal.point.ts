@@ -1,14 +1,14 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, numberField, textField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceMiddle, line, planRing, ring } from '../symbol-parts.ts';
+import { faceMiddle, faceRing, line, planRing } from '../symbol-parts.ts';
 
 const fields = [
   choiceField('way', 'Goes', { horizontal: 'through the wall', vertical: 'through the roof' }),
   textField('serves', 'Serves'),
   numberField('lengthM', 'Flue length', 'm', { max: 50 }),
-  numberField('hiddenM', 'Of it hidden', 'm', { max: 50 }),
-  yesNoField('hatches', 'Hatches at the hidden part'),
+  numberField('hiddenLengthM', 'Of it hidden', 'm', { max: 50 }),
+  yesNoField('inspectable', 'Hidden part can be looked at'),
   yesNoField('throughOtherDwelling', 'Through another dwelling'),
   yesNoField('plumeKit', 'Plume kit'),
   numberField('aboveGroundMm', 'Above the ground outside', 'mm', { max: 50000 }),
@@ -22,7 +22,7 @@ export default definePoint({
   group: 'other',
   role: {},
   hostedOnWall: true,
-  assumedHeight: 'flue-terminal',
+  assumedHeight: 'flueTerminal',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 100, depthMm: 100, heightMm: 100 },
   connections: () => [],
@@ -30,16 +30,12 @@ export default definePoint({
     way: 'horizontal',
     serves: '',
     lengthM: null,
-    hiddenM: null,
-    hatches: null,
+    hiddenLengthM: null,
+    inspectable: null,
     throughOtherDwelling: null,
     plumeKit: null,
     aboveGroundMm: null,
   },
-  planSymbol: (s) => [planRing(s), ring(0, s.depthMm / 2, s.widthMm / 5), line(-s.widthMm / 2, 0, s.widthMm / 2, 0)],
-  faceSymbol: (s) => [
-    ring(0, s.heightMm / 2, s.widthMm / 2),
-    ring(0, s.heightMm / 2, s.widthMm / 4),
-    faceMiddle(s, 'FT'),
-  ],
+  planSymbol: (s) => [planRing(s), planRing(s, 0.4), line(-s.widthMm / 2, 0, s.widthMm / 2, 0)],
+  faceSymbol: (s) => [faceRing(s), faceRing(s, 0.5), faceMiddle(s, 'FT')],
 });

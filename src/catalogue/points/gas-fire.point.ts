@@ -18,11 +18,12 @@ export default definePoint({
   group: 'appliance',
   role: { gas: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'gas-fire',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 500, depthMm: 250, heightMm: 600 },
   connections: (s) => [tail('gas', 'gas', 'Gas', '8', [-s.widthMm / 2, s.depthMm / 2, 50], 'left')],
   defaults: { inputKw: null, inputBasis: null, roomSealed: null },
   gasInputs: ['inputKw'],
+  gasClass: 'fire',
   ...boxed('GF'),
 });

@@ -14,7 +14,7 @@ export default definePoint({
   group: 'source',
   role: { gas: 'source' },
   hostedOnWall: true,
-  assumedHeight: 'gas-meter',
+  assumedHeight: 'meter',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 300, depthMm: 230, heightMm: 400 },
   connections: (s) => [tail('outlet', 'gas', 'Outlet', '22', [s.widthMm / 4, s.depthMm / 2, s.heightMm], 'up')],

@@ -14,16 +14,17 @@ export default definePoint({
   group: 'appliance',
   role: { gas: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'hob',
+  assumedHeight: 'hobTail',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 580, depthMm: 510, heightMm: 60 },
   connections: () => [tail('gas', 'gas', 'Gas', '15', [0, 60, 0], 'down')],
   defaults: { inputKw: null, inputBasis: null },
   gasInputs: ['inputKw'],
+  gasClass: 'hob',
   planSymbol: (s) => [
     planBox(s),
     ...[-1, 1].flatMap((side) =>
-      [0.27, 0.73].map((far) => ring((side * s.widthMm) / 4, s.depthMm * far, s.widthMm / 8)),
+      [0.27, 0.73].map((far) => ring((side * s.widthMm) / 4, s.depthMm * far, Math.min(s.widthMm, s.depthMm) / 8)),
     ),
   ],
   faceSymbol: (s) => [faceBox(s), faceMiddle(s, 'H')],

@@ -14,7 +14,7 @@ export default definePoint({
   group: 'other',
   role: { in: 'end', out: 'source', balanced: 'source', relief: 'source' },
   hostedOnWall: true,
-  assumedHeight: 'inlet-group',
+  assumedHeight: 'tundish',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 200, depthMm: 100, heightMm: 300 },
   connections: (s) => [

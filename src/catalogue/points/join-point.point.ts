@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, textField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { planMiddle, planRing, ring } from '../symbol-parts.ts';
+import { faceRing, planMiddle, planRing } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
 const fields = [
@@ -35,7 +35,7 @@ export default definePoint({
   group: 'other',
   role: {},
   hostedOnWall: false,
-  assumedHeight: 'join-point',
+  assumedHeight: 'skirting',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 60, depthMm: 60, heightMm: 60 },
   connections: (s, told) => {
@@ -45,5 +45,5 @@ export default definePoint({
   },
   defaults: { service: 'gas', part: null, size: '' },
   planSymbol: (s) => [planRing(s), planMiddle(s, 'J')],
-  faceSymbol: (s) => [ring(0, s.heightMm / 2, s.widthMm / 2)],
+  faceSymbol: (s) => [faceRing(s)],
 });

@@ -14,7 +14,7 @@ export default definePoint({
   group: 'other',
   role: { hotIn: 'end', coldIn: 'end', out: 'source' },
   hostedOnWall: true,
-  assumedHeight: 'mixing-valve',
+  assumedHeight: 'tundish',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 120, depthMm: 60, heightMm: 90 },
   connections: (s) => [

@@ -16,7 +16,7 @@ export default definePoint({
   group: 'other',
   role: {},
   hostedOnWall: true,
-  assumedHeight: 'neighbour-window',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 1200, depthMm: 50, heightMm: 1050 },
   connections: () => [],

@@ -13,7 +13,7 @@ export default definePoint({
   group: 'other',
   role: {},
   hostedOnWall: false,
-  assumedHeight: 'obstacle',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 300, depthMm: 300, heightMm: 300 },
   connections: () => [],

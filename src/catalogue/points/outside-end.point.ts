@@ -25,12 +25,12 @@ export default definePoint({
   group: 'drain',
   role: { discharge: 'end', boilerRelief: 'end', condensate: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'outside-end',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 60, depthMm: 60, heightMm: 60 },
   connections: (s) => [tail('in', 'discharge', 'Open end', '22', [0, s.depthMm / 2, s.heightMm], 'up')],
   defaults: { ends: null, aboveGroundMm: null, caged: null, sharedGround: null },
-  planSymbol: (s) => [planRing(s), ring(0, s.depthMm / 2, s.widthMm / 10, true)],
+  planSymbol: (s) => [planRing(s), ring(0, s.depthMm / 2, Math.min(s.widthMm, s.depthMm) / 10, true)],
   faceSymbol: (s) => [
     line(0, s.heightMm, 0, 0),
     line(-s.widthMm / 3, s.heightMm / 3, 0, 0),

@@ -19,7 +19,7 @@ export default definePoint({
   group: 'appliance',
   role: { cold: 'end', preheated: 'source', discharge: 'source' },
   hostedOnWall: false,
-  assumedHeight: 'preheat-vessel',
+  assumedHeight: 'cylinder',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 500, depthMm: 500, heightMm: 1000 },
   connections: (s) => [

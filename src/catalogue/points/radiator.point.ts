@@ -17,7 +17,7 @@ export default definePoint({
   group: 'appliance',
   role: { heatingFlow: 'end', heatingReturn: 'source' },
   hostedOnWall: true,
-  assumedHeight: 'radiator',
+  assumedHeight: 'radiatorTail',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 1000, depthMm: 100, heightMm: 600 },
   connections: (s) => [

@@ -14,7 +14,7 @@ export default definePoint({
   group: 'drain',
   role: { condensate: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'rainwater-pipe',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 68, depthMm: 68, heightMm: 2400 },
   connections: (s) => [tail('in', 'condensate', 'Air break', '32', [0, s.depthMm, 300], 'front')],

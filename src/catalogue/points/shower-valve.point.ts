@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceBox, faceMiddle, planBox, planMiddle, ring } from '../symbol-parts.ts';
+import { faceBox, faceMiddle, faceRing, planBox, planMiddle } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
 const fields = [
@@ -17,7 +17,7 @@ export default definePoint({
   group: 'tap',
   role: { hot: 'end', cold: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'shower-valve',
+  assumedHeight: 'showerValve',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 300, depthMm: 70, heightMm: 60 },
   connections: (s) => [
@@ -26,5 +26,5 @@ export default definePoint({
   ],
   defaults: { flowLPerMin: null, thermostatic: null },
   planSymbol: (s) => [planBox(s), planMiddle(s, 'SH')],
-  faceSymbol: (s) => [faceBox(s), ring(0, s.heightMm / 2, s.heightMm / 2), faceMiddle(s, 'SH')],
+  faceSymbol: (s) => [faceBox(s), faceRing(s), faceMiddle(s, 'SH')],
 });

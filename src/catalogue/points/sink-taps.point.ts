@@ -14,7 +14,7 @@ export default definePoint({
   group: 'tap',
   role: { hot: 'end', cold: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'sink-taps',
+  assumedHeight: 'sinkTail',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 250, depthMm: 150, heightMm: 250 },
   connections: (s) => [

@@ -14,10 +14,12 @@ export default definePoint({
   group: 'drain',
   role: { condensate: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'sink-waste',
+  assumedHeight: 'sinkTail',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 100, depthMm: 100, heightMm: 200 },
-  connections: (s) => [tail('in', 'condensate', 'Above the trap', '21.5', [0, s.depthMm / 2, s.heightMm], 'up')],
+  connections: (s) => [
+    tail('condensate', 'condensate', 'Above the trap', '21.5', [0, s.depthMm / 2, s.heightMm], 'up'),
+  ],
   defaults: { aboveTrap: true },
   ...round('W'),
 });

@@ -14,7 +14,7 @@ export default definePoint({
   group: 'drain',
   role: { condensate: 'end' },
   hostedOnWall: false,
-  assumedHeight: 'soakaway',
+  assumedHeight: 'gully',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 300, depthMm: 300, heightMm: 400 },
   connections: (s) => [tail('in', 'condensate', 'In', '32', [0, s.depthMm / 2, s.heightMm], 'up')],

@@ -14,7 +14,7 @@ export default definePoint({
   group: 'drain',
   role: { condensate: 'end' },
   hostedOnWall: false,
-  assumedHeight: 'soil-stack',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 110, depthMm: 110, heightMm: 2400 },
   connections: (s) => [tail('in', 'condensate', 'Boss', '32', [0, s.depthMm, 600], 'front')],

@@ -11,7 +11,7 @@ export default definePoint({
   group: 'drain',
   role: { condensate: 'end' },
   hostedOnWall: true,
-  assumedHeight: 'standpipe',
+  assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 60, depthMm: 60, heightMm: 600 },
   connections: (s) => [tail('in', 'condensate', 'Open end', '40', [0, s.depthMm / 2, s.heightMm], 'up')],

@@ -19,10 +19,10 @@ export default definePoint({
   group: 'source',
   role: { cold: 'source' },
   hostedOnWall: true,
-  assumedHeight: 'stop-tap',
+  assumedHeight: 'stopTap',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 100, depthMm: 60, heightMm: 100 },
-  connections: (s) => [tail('out', 'cold', 'Cold main', '22', [0, s.depthMm / 2, s.heightMm], 'up')],
+  connections: (s) => [tail('outlet', 'cold', 'Outlet', '22', [0, s.depthMm / 2, s.heightMm], 'up')],
   defaults: { standingBar: null, workingBar: null, flowLPerMin: null, turns: null },
   planSymbol: (s) => [...bowTie(s.widthMm, s.depthMm / 2, s.depthMm / 2)],
   faceSymbol: (s) => [...bowTie(s.widthMm, s.heightMm / 3, s.heightMm / 3), line(0, s.heightMm / 3, 0, s.heightMm)],

@@ -11,7 +11,7 @@ export default definePoint({
   group: 'other',
   role: { in: 'end', heating: 'source', water: 'source' },
   hostedOnWall: true,
-  assumedHeight: 'zone-valves',
+  assumedHeight: 'tundish',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 250, depthMm: 100, heightMm: 150 },
   connections: (s) => [

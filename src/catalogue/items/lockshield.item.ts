@@ -1,0 +1,15 @@
+import { defineItem } from '../define-item.ts';
+import { valveMark } from '../item-marks.ts';
+import { line } from '../symbol-parts.ts';
+
+export default defineItem({
+  id: 'lockshield',
+  label: 'Lockshield valve',
+  mark: [...valveMark, line(0, 0, 0, 2)],
+  services: ['heatingFlow', 'heatingReturn'],
+  stands: ['inline', 'end'],
+  equivalentLength: 'straight-valve',
+  listName: 'lockshield valve',
+  fields: [],
+  defaults: {},
+});

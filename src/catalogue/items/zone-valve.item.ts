@@ -1,0 +1,15 @@
+import { defineItem } from '../define-item.ts';
+import { valveMark } from '../item-marks.ts';
+import { line } from '../symbol-parts.ts';
+
+export default defineItem({
+  id: 'zone-valve',
+  label: 'Zone valve',
+  mark: [...valveMark, line(0, 0, 0, 2), line(-0.9, 2, 0.9, 2)],
+  services: ['heatingFlow', 'heatingReturn'],
+  stands: ['inline'],
+  equivalentLength: 'straight-valve',
+  listName: 'zone valve',
+  fields: [],
+  defaults: {},
+});

@@ -1,0 +1,10 @@
+import { defineTube } from '../define-tube.ts';
+
+export default defineTube({
+  id: 'unknown',
+  label: 'Not known',
+  sizesFromTable: null,
+
+  joinings: [],
+  services: [],
+});

@@ -1,6 +1,6 @@
 import { dot3 } from '../geometry/vec.ts';
-import { figure, word } from '../reference/figure.ts';
 import type { Xyz } from '../plan/records/parts.ts';
+import { figure, word } from '../reference/figure.ts';
 
 export type AngleClass = 0 | 45 | 90;
 

@@ -23,8 +23,14 @@ export function edgesByVertex(edges: readonly Edge[]): Map<string, Edge[]> {
 function isCut(network: Network, vertex: string, edges: readonly Edge[]): boolean {
   const [one, other] = edges;
   const v = network.vertices.get(vertex);
-  if (!v || !one || !other || edges.length !== 2 || v.edges.length !== 2 || v.point !== null || v.gone !== null) return true;
-  return one.kind === 'stretch' || other.kind === 'stretch' || !sameTube(one.tube, other.tube) || one.service !== other.service;
+  if (!v || !one || !other || edges.length !== 2 || v.edges.length !== 2 || v.point !== null || v.gone !== null)
+    return true;
+  return (
+    one.kind === 'stretch' ||
+    other.kind === 'stretch' ||
+    !sameTube(one.tube, other.tube) ||
+    one.service !== other.service
+  );
 }
 
 /** Cuts the edges of one circuit into chains. A ring that nothing cuts is one chain from its first vertex to itself. */
@@ -54,7 +60,11 @@ export function cutIntoChains(network: Network, edges: readonly Edge[]): Chain[]
   return chains;
 }
 
-export const reversed = (chain: Chain): Chain => ({ edges: [...chain.edges].reverse(), from: chain.to, to: chain.from });
+export const reversed = (chain: Chain): Chain => ({
+  edges: [...chain.edges].reverse(),
+  from: chain.to,
+  to: chain.from,
+});
 
 export function addSpans(spans: readonly Span[]): Span {
   return spans.reduce(

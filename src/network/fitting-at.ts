@@ -36,15 +36,21 @@ function twoWays(network: Network, vertex: Vertex, one: Edge, other: Edge): Fitt
   const unseen = one.kind === 'stretch' || other.kind === 'stretch';
   // The bends of an unseen stretch are counted with the stretch; here it only carries on.
   if (unseen) return straightOn(vertex, one, other);
-  if (!u || !w) return unresolved(vertex, 'place', 'The place of a pipe is not known, so its turn is not known either.');
+  if (!u || !w)
+    return unresolved(vertex, 'place', 'The place of a pipe is not known, so its turn is not known either.');
   const turnDeg = turnBetween(u, w);
   const give = tolerance([one.tube.kind, other.tube.kind]);
   const found = angleClass(turnDeg, give);
   if (found === 0) return straightOn(vertex, one, other);
   const at = { vertex: vertex.id, edges: vertex.edges };
   if (isPulled(network, vertex, one, other)) {
-    if (turnDeg <= 90 + give) return { is: 'bend', ...at, degrees: turnDeg <= 45 + give ? 45 : 90, turnDeg, tube: one.tube };
-    return unresolved(vertex, 'angle', `The pipe turns by ${sayDegrees(turnDeg)}, sharper than a right angle. No bend is read that far.`);
+    if (turnDeg <= 90 + give)
+      return { is: 'bend', ...at, degrees: turnDeg <= 45 + give ? 45 : 90, turnDeg, tube: one.tube };
+    return unresolved(
+      vertex,
+      'angle',
+      `The pipe turns by ${sayDegrees(turnDeg)}, sharper than a right angle. No bend is read that far.`,
+    );
   }
   if (found === undefined) {
     return unresolved(vertex, 'angle', `The pipe turns by ${sayDegrees(turnDeg)}. Made elbows turn by 45 or 90.`);
@@ -58,7 +64,11 @@ function atConnection(vertex: Vertex, edges: readonly Edge[]): Fitting {
   const at = { vertex: vertex.id, edges: vertex.edges };
   if (!edge || vertex.point === null || vertex.connection === null) return { is: 'none', ...at };
   if (more.length > 0) {
-    return unresolved(vertex, 'connection', `${edges.length} pipes meet on one connection. Bring them together at a tee before it.`);
+    return unresolved(
+      vertex,
+      'connection',
+      `${edges.length} pipes meet on one connection. Bring them together at a tee before it.`,
+    );
   }
   const way = into(edge, vertex.id);
   const facing = vertex.facing;
@@ -66,7 +76,11 @@ function atConnection(vertex: Vertex, edges: readonly Edge[]): Fitting {
   const turnDeg = way && facing ? turnBetween({ x: -facing.x, y: -facing.y, z: -facing.z }, way) : 0;
   const degrees = angleClass(turnDeg, tolerance([edge.tube.kind]));
   if (degrees === undefined) {
-    return unresolved(vertex, 'connection', `The pipe leaves its connection at ${sayDegrees(turnDeg)} to the way it faces.`);
+    return unresolved(
+      vertex,
+      'connection',
+      `The pipe leaves its connection at ${sayDegrees(turnDeg)} to the way it faces.`,
+    );
   }
   const { point, connection } = vertex;
   return { is: 'joint', ...at, point, connection, tube: edge.tube, size: null, degrees, turnDeg };

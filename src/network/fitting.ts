@@ -30,7 +30,12 @@ export type Elbow = At & {
   readonly change: Change | null;
 };
 /** A bend pulled in the tube itself. `degrees` is the class its allowance is read in, never less than it turns. */
-export type Bend = At & { readonly is: 'bend'; readonly degrees: 45 | 90; readonly turnDeg: number; readonly tube: Tube };
+export type Bend = At & {
+  readonly is: 'bend';
+  readonly degrees: 45 | 90;
+  readonly turnDeg: number;
+  readonly tube: Tube;
+};
 export type Straight = At & { readonly is: 'reducer' | 'transition'; readonly change: Change };
 /**
  * Ends in line, branch aside. `sizes` in trade order: largest end, other end, branch. `seen` false where unseen pipe

@@ -26,7 +26,15 @@ function direction(plan: Plan, from: PlanNode | undefined, to: PlanNode | undefi
 function pipeParts(plan: Plan, pipe: Leg | Stretch) {
   if ('lengthMm' in pipe) {
     const lengthMm: Span = { lo: pipe.lengthMm.lo, hi: pipe.lengthMm.hi, value: null };
-    return { kind: 'stretch', insulation: null, lengthMm, bends: pipe.bends, intoA: null, intoB: null, sureness: 'assumed' } as const;
+    return {
+      kind: 'stretch',
+      insulation: null,
+      lengthMm,
+      bends: pipe.bends,
+      intoA: null,
+      intoB: null,
+      sureness: 'assumed',
+    } as const;
   }
   const a = plan.nodes[pipe.a];
   const b = plan.nodes[pipe.b];
@@ -65,7 +73,7 @@ function cutEnds(plan: Plan, alive: Alive): Map<string, Tube[]> {
   const ends = new Map<string, Tube[]>();
   const cut = (node: string, tubes: Tube[]) => ends.set(node, [...(ends.get(node) ?? []), ...tubes]);
   for (const map of ['legs', 'stretches'] as const) {
-    for (const pipe of byId(plan[map])) {
+    for (const pipe of byId<Leg | Stretch>(plan[map])) {
       if (alive.state(pipe.id) !== 'cap' || alive.has(map, pipe.id)) continue;
       cut(pipe.a, [pipe.tube]);
       cut(pipe.b, [pipe.tube]);
@@ -84,7 +92,19 @@ interface Gathered {
   items: string[];
 }
 
-function vertexFrom(plan: Plan, alive: Alive, cuts: ReadonlyMap<string, readonly Tube[]>, id: string, at: Gathered): Vertex {
+function facingOf(plan: Plan, kinds: Kinds, point: string, connection: string): Xyz | null {
+  const record = plan.points[point];
+  return record && kinds.faces(record) ? (connectionPlace(plan, point, connection)?.facing ?? null) : null;
+}
+
+function vertexFrom(
+  plan: Plan,
+  alive: Alive,
+  kinds: Kinds,
+  cuts: ReadonlyMap<string, readonly Tube[]>,
+  id: string,
+  at: Gathered,
+): Vertex {
   const nodes = at.nodes.map((n) => n.id).sort();
   const first = at.nodes[0];
   const on = first?.place.on === 'connection' ? first.place : null;
@@ -97,7 +117,7 @@ function vertexFrom(plan: Plan, alive: Alive, cuts: ReadonlyMap<string, readonly
     point: on && stands ? on.point : null,
     connection: on && stands ? on.connection : null,
     service: connection?.service ?? null,
-    facing: (on && stands && connectionPlace(plan, on.point, on.connection)?.facing) || null,
+    facing: on && stands ? facingOf(plan, kinds, on.point, on.connection) : null,
     gone: on && !stands ? { point: on.point, connection: on.connection } : null,
     edges: at.edges.sort(),
     items: at.items.sort(),
@@ -136,6 +156,8 @@ export function buildNetwork(plan: Plan, chosen: Case, kinds: Kinds = catalogueK
   }
   const cuts = cutEnds(plan, alive);
   const ids = [...gathered.keys()].sort();
-  const vertices = new Map(ids.map((id) => [id, vertexFrom(plan, alive, cuts, id, gathered.get(id) as Gathered)] as const));
+  const vertices = new Map(
+    ids.map((id) => [id, vertexFrom(plan, alive, kinds, cuts, id, gathered.get(id) as Gathered)] as const),
+  );
   return { plan, case: chosen, alive, kinds, vertices, edges, vertexOf, edgesOfRun };
 }

@@ -1,4 +1,4 @@
-import { partOf } from '../catalogue/point-kinds.ts';
+import { partOf, pointKinds } from '../catalogue/point-kinds.ts';
 import { services } from '../catalogue/services.ts';
 import type { Point } from '../plan/records/pipework.ts';
 
@@ -9,14 +9,35 @@ export interface Kinds {
   /** What is traced together: flow and return apart, cold with balanced cold, hot with preheated. */
   circuit(service: string): string;
   runsDownhill(service: string): boolean;
+  /** May come from many places to one: return, condensate, discharge. A supply never does. */
+  gathers(service: string): boolean;
+  /** Is this service meant for this connection? */
+  takes(point: Point, connection: string, service: string): boolean;
+  /** Does the way the connection faces say how the pipe must leave? Not at a place that was only marked for joining. */
+  faces(point: Point): boolean;
+}
+
+const SUPPLIES: readonly string[] = ['gas', 'cold', 'hot'];
+
+function circuitOf(service: string): string {
+  const system = services.get(service)?.system;
+  return system === undefined || system === 'heating' ? service : system;
+}
+
+function takes(point: Point, connection: string, service: string): boolean {
+  const own = point.connections.find((c) => c.id === connection)?.service;
+  if (own === undefined || circuitOf(own) === circuitOf(service)) return true;
+  // A plain end takes whatever its kind lists, unless another of its connections is there for that.
+  const elsewhere = point.connections.some((c) => circuitOf(c.service) === circuitOf(service));
+  return !elsewhere && pointKinds.get(point.kind)?.role[service] !== undefined;
 }
 
 /** A service the catalogue does not know is a circuit of its own. */
 export const catalogueKinds: Kinds = {
   part: partOf,
-  circuit(service) {
-    const system = services.get(service)?.system;
-    return system === undefined || system === 'heating' ? service : system;
-  },
+  circuit: circuitOf,
   runsDownhill: (service) => services.get(service)?.runsDownhill ?? false,
+  gathers: (service) => services.has(service) && !SUPPLIES.includes(circuitOf(service)),
+  takes,
+  faces: (point) => point.kind !== 'join-point',
 };

@@ -72,7 +72,11 @@ function byRuns(vertex: Vertex, edges: Trio): Tee | Unresolved {
   };
   const way = alike((a, b) => a.run === b.run) ?? alike((a, b) => bySize(a.tube, b.tube) === 0);
   if (way) return teeOf(vertex, way.ends, way.branch, 90, false);
-  return unresolved(vertex, 'place', 'Three pipes meet, and which two are in line is not known: the place of one of them is unseen.');
+  return unresolved(
+    vertex,
+    'place',
+    'Three pipes meet, and which two are in line is not known: the place of one of them is unseen.',
+  );
 }
 
 /** Three pipes at a place: two in line and one aside make a tee, anything else is said to be unresolved. */
@@ -89,8 +93,16 @@ export function teeAt(vertex: Vertex, edges: Trio): Tee | Unresolved {
   if (!way) {
     const right = ways(edges).every(({ ends }) => angleClass(turn(ends[0], ends[1]), give) === 90);
     return right
-      ? unresolved(vertex, 'corner', 'Three pipes meet at right angles to each other. No tee has that shape: turn one of them a little before or after.')
-      : unresolved(vertex, 'ways', 'Three pipes meet and no two of them are in line, so no tee fits. Bring two of them into line.');
+      ? unresolved(
+          vertex,
+          'corner',
+          'Three pipes meet at right angles to each other. No tee has that shape: turn one of them a little before or after.',
+        )
+      : unresolved(
+          vertex,
+          'ways',
+          'Three pipes meet and no two of them are in line, so no tee fits. Bring two of them into line.',
+        );
   }
   const aside = Math.min(turn(way.ends[0], way.branch), turn(way.ends[1], way.branch));
   const degrees: AngleClass | undefined = angleClass(aside, give);

@@ -36,7 +36,7 @@ export function equivalentLength(
   const title = table?.columns.find((c) => c.key === of)?.title ?? of;
   const unknown = { length: anything('m', 2), known: false, say: title };
   if (!table || !found) return { ...unknown, cite: null };
-  const read = figure(table, found.size, of);
+  const read = figure(table, `${found.kind} ${found.size}`, of);
   if (read.is !== 'known') return { ...unknown, cite: read.cite };
   return { length: quantityOf(read), known: true, say: title, cite: read.cite };
 }

@@ -34,10 +34,11 @@ function perMetre(
   gas: Gas,
   law: FrictionLaw,
 ): { readonly pa: number; readonly re: number } {
-  if (flowM3PerH <= 0) return { pa: 0, re: 0 };
   const d = boreMm / 1000;
   const v = flowM3PerH / 3600 / ((Math.PI / 4) * d * d);
   const re = (gas.densityKgPerM3 * v * d) / gas.viscosityPaS;
+  // So little that the laminar factor would overflow is no flow.
+  if (!(re > Number.EPSILON)) return { pa: 0, re: 0 };
   return { pa: ((frictionFactor(re, law, boreMm) / d) * gas.densityKgPerM3 * v * v) / 2, re };
 }
 

@@ -18,7 +18,7 @@ export interface TableDrop {
   readonly upperIsBound: boolean;
   /** Loss by the stepped look-up (last listed length that still carries the flow); null outside the table. */
   readonly stepped: { readonly mbar: number; readonly atM: number } | null;
-  /** Length that carries the best flow for the table's loss, or the end it lies past. */
+  /** Length that carries the best flow for the table's loss; else the end of the table the flow lies past. */
   readonly carriesM: number | null;
   readonly endM: number | null;
   readonly sureness: Sureness;
@@ -32,6 +32,9 @@ function bounds(read: Inverse, m: number, mbar: number): { readonly lo: number; 
   if (read.is === 'beforeFirst') return { lo: (m / read.end) * mbar, hi: null };
   return null;
 }
+
+const endOf = (read: Inverse | null): number | null =>
+  read?.is === 'pastLast' || read?.is === 'beforeFirst' ? read.end : null;
 
 /**
  * Loss of a straight length of natural gas by the discharge table, mbar: the length over the length at which the
@@ -68,7 +71,7 @@ export function tableDrop(
     upperIsBound: high?.is === 'pastLast',
     stepped: known && m !== null ? { mbar: (m / known.stepped) * mbar, atM: known.stepped } : null,
     carriesM: known?.at ?? null,
-    endM: middle?.is === 'pastLast' || middle?.is === 'beforeFirst' ? middle.end : null,
+    endM: endOf(high) ?? endOf(middle),
     sureness: leastSure(low.sureness, lengthM.sureness, flow.sureness),
     cite: { source: table.source, clause: table.clause, table: table.id },
   };

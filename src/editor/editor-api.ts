@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { View, Vec } from '../drawing/display-list.ts';
+import type { Vec, View } from '../drawing/display-list.ts';
 import type { Case, Plan } from '../plan/plan.ts';
 import type { HeightRef, Xyz } from '../plan/records/parts.ts';
 import type { Joining, Tube } from '../plan/records/pipework.ts';
@@ -18,11 +18,15 @@ export interface EditorState {
   readonly toolState: string;
   readonly draft: Draft | null;
   readonly selection: readonly Selected[];
+  /** Everything that lay under the last tap, best first, where it was more than one thing. */
+  readonly candidates: readonly Selected[];
   readonly panes: Panes;
   /** What the next piece of pipe will be. */
   readonly inHand: InHand;
   /** What the snap caught, in a word ("corner of wall", "right angle"); null where nothing was. */
   readonly caught: string | null;
+  /** Digits typed for the live leg or wall; empty where none were. */
+  readonly typed: string;
   /** The last refusal or note in words; cleared by the next command. */
   readonly said: { readonly text: string; readonly refusal: boolean; readonly n: number } | null;
 }
@@ -111,9 +115,40 @@ export interface KeyInput {
   readonly ctrl: boolean;
   readonly shift: boolean;
   readonly alt: boolean;
+  /** The caret stands in a field: only keys held with ctrl mean anything here. */
+  readonly typing?: boolean;
 }
 
-export type Outcome = { readonly ok: true; readonly made: readonly string[] } | { readonly ok: false; readonly why: string };
+/** A height nobody measured: the figure drawn, and the bounds it lies between. */
+export interface AssumedMm {
+  readonly mm: number;
+  readonly lo: number;
+  readonly hi: number;
+}
+
+/** What is taken for granted until it is measured. The figures come from the table of assumed heights. */
+export interface Assumptions {
+  readonly ceilingMm: number;
+  readonly buildUpMm: number;
+  /** Middle of a pipe in the void over a ceiling, above the ceiling's underside. */
+  readonly inVoid: AssumedMm;
+  /** Tails of a boiler on the wall, above the floor. */
+  readonly boilerTail: AssumedMm;
+  /** Outlet of a gas meter, above the floor. */
+  readonly meter: AssumedMm;
+  /** A pipe along the skirting, above the floor. */
+  readonly skirting: AssumedMm;
+  /** Height offered by the key "off floor". */
+  readonly offFloorMm: number;
+  /** A partition, until it is measured. */
+  readonly wallThicknessMm: number;
+  /** Centre of a pipe off the face of the wall it is clipped to. */
+  readonly standOffMm: number;
+}
+
+export type Outcome =
+  | { readonly ok: true; readonly made: readonly string[] }
+  | { readonly ok: false; readonly why: string };
 
 /** Inverse and forward patches of one step, as they are stored. */
 export interface HistoryEntry {
@@ -122,6 +157,7 @@ export interface HistoryEntry {
   readonly inverse: readonly unknown[];
   readonly storey: string | null;
   readonly selectionBefore: readonly Selected[];
+  readonly selectionAfter?: readonly Selected[];
 }
 
 export interface Editor {
@@ -147,6 +183,12 @@ export interface Editor {
   /** True when the key did something here. */
   key(event: KeyInput): boolean;
   cancel(): void;
+  /** Space bar: while held, a drag of the mouse pans. */
+  holdToPan(held: boolean): void;
+  /** Gloves make every touch coarser. */
+  setGloves(on: boolean): void;
+  /** The window lost the pointer. */
+  blur(): void;
   setReadOnly(why: string | null): void;
   /** Called after every change of the plan, with the step that made it. */
   onCommit(listener: (entry: HistoryEntry, kind: 'do' | 'undo' | 'redo', revision: number) => void): () => void;

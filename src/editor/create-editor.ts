@@ -1,0 +1,166 @@
+import { createStore } from 'zustand/vanilla';
+import type { View } from '../drawing/display-list.ts';
+import type { IdMaker } from '../plan/ids.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { Assumptions, Editor, EditorState } from './editor-api.ts';
+import { viewIndex } from './hit/view-index.ts';
+import { onStorey, pipeOf, startInHand } from './in-hand.ts';
+import { createArbiter } from './input/arbiter.ts';
+import { fitted, panned, wheelFactor, zoomed } from './input/camera.ts';
+import { defaultKeys, pressKey } from './keys.ts';
+import { facePane, startPanes, storeyOf, withPane } from './panes.ts';
+import { createSession } from './session.ts';
+import { createToolRunner } from './tool-runner.ts';
+
+export interface EditorSetup {
+  readonly plan: Plan;
+  readonly ids: IdMaker;
+  readonly assumptions: Assumptions;
+}
+
+const FIRST_TOOL = 'select';
+
+function startState({ plan, assumptions }: EditorSetup): EditorState {
+  const storey = Object.keys(plan.storeys)[0] ?? '';
+  const option = Object.keys(plan.options)[0] ?? null;
+  return {
+    plan,
+    revision: 0,
+    chosen: { option, when: option === null ? 'before' : 'after' },
+    history: { undo: [], redo: [] },
+    readOnly: null,
+    tool: FIRST_TOOL,
+    toolState: '',
+    draft: null,
+    selection: [],
+    candidates: [],
+    panes: startPanes(storey),
+    inHand: startInHand(storey, assumptions),
+    caught: null,
+    typed: '',
+    said: null,
+  };
+}
+
+/** A whole editor with no page about it: documents, history, tools and cameras. Every plan given to it is left as it is. */
+export function createEditor(setup: EditorSetup): Editor {
+  const store = createStore<EditorState>()(() => startState(setup));
+  const get = store.getState;
+  let gloves = false;
+
+  const session = createSession(store, setup.ids, () => runner.changed());
+  const select: Editor['select'] = (what) => store.setState({ selection: what });
+  const setInHand: Editor['setInHand'] = (change) => {
+    const service =
+      change.service !== undefined && change.service !== get().inHand.service ? pipeOf(change.service) : {};
+    store.setState((s) => ({ inHand: { ...s.inHand, ...service, ...change } }));
+    runner.changed();
+  };
+  const setTool: Editor['setTool'] = (tool) => {
+    if (!runner.take(tool)) throw new RangeError(`no tool "${tool}"`);
+  };
+  const runner = createToolRunner({
+    store,
+    doors: { run: session.run, undo: session.undo, select, setInHand, setTool },
+    standOffMm: setup.assumptions.standOffMm,
+    gloves: () => gloves,
+    say: session.say,
+  });
+  const moveCamera = (which: 'plan' | 'face', camera: EditorState['panes']['plan']['camera']): void =>
+    store.setState((s) => ({ panes: withPane(s.panes, which, (pane) => ({ ...pane, camera })) }));
+  const arbiter = createArbiter({
+    tool: runner.pointer,
+    interrupt: runner.interrupt,
+    cancel: runner.cancel,
+    pan(which, dx, dy) {
+      const pane = get().panes[which];
+      if (pane) moveCamera(which, panned(pane.camera, dx, dy));
+    },
+    pinch(which, [x, y], factor) {
+      const pane = get().panes[which];
+      if (pane) moveCamera(which, zoomed(pane, x, y, factor));
+    },
+  });
+  const look = (view: View) => viewIndex(get().plan, view, get().chosen);
+
+  const editor: Editor = {
+    store,
+    run: session.run,
+    undo: session.undo,
+    redo: session.redo,
+    select,
+    setTool,
+    setInHand,
+    setCase(chosen) {
+      runner.cancel();
+      store.setState({ chosen, candidates: [] });
+    },
+    setStorey(storey) {
+      if (!get().plan.storeys[storey]) throw new RangeError(`no storey "${storey}"`);
+      runner.cancel();
+      store.setState((s) => ({
+        panes: withPane(s.panes, 'plan', (pane) => ({ ...pane, view: { kind: 'plan', storey } })),
+        inHand: onStorey(s.inHand, s.plan, storey),
+        candidates: [],
+      }));
+    },
+    foldUp(face) {
+      runner.cancel();
+      const pane = face && facePane(get().plan, get().panes, face.wall, face.side);
+      store.setState((s) => ({ panes: { ...s.panes, face: pane ?? null, active: pane ? 'face' : 'plan' } }));
+    },
+    setActivePane(active) {
+      if (get().panes[active]) store.setState((s) => ({ panes: { ...s.panes, active } }));
+    },
+    resizePane(which, width, height) {
+      store.setState((s) => ({ panes: withPane(s.panes, which, (pane) => ({ ...pane, width, height })) }));
+    },
+    setCamera: moveCamera,
+    zoomToFit() {
+      const { panes } = get();
+      const pane = panes[panes.active] ?? panes.plan;
+      moveCamera(panes.active, fitted(pane, look(pane.view)?.box ?? null));
+    },
+    showPlace(at, storey) {
+      if (storey !== storeyOf(get().panes)) editor.setStorey(storey);
+      moveCamera('plan', { ...get().panes.plan.camera, centre: [at.x, at.y] });
+    },
+    pointer: arbiter.pointer,
+    wheel(e) {
+      const pane = get().panes[e.pane];
+      if (!pane) return;
+      if (e.pixelMode && !e.ctrl) moveCamera(e.pane, panned(pane.camera, -e.deltaX, -e.deltaY));
+      else moveCamera(e.pane, zoomed(pane, e.x, e.y, wheelFactor(e.deltaY, e.ctrl)));
+    },
+    key(input) {
+      if (!input.typing && !input.ctrl && runner.key(input)) return true;
+      return pressKey(editor, defaultKeys(), input, (by) => {
+        const { panes } = get();
+        const pane = panes[panes.active] ?? panes.plan;
+        moveCamera(panes.active, zoomed(pane, pane.width / 2, pane.height / 2, by));
+      });
+    },
+    cancel() {
+      arbiter.reset();
+      runner.cancel();
+    },
+    holdToPan: arbiter.holdToPan,
+    setGloves(on) {
+      gloves = on;
+    },
+    blur() {
+      arbiter.holdToPan(false);
+      arbiter.reset();
+    },
+    setReadOnly(readOnly) {
+      if (readOnly !== null) runner.cancel();
+      store.setState({ readOnly });
+    },
+    onCommit: session.onCommit,
+    restore(plan, undo, redo) {
+      runner.cancel();
+      session.restore(plan, undo, redo);
+    },
+  };
+  return editor;
+}

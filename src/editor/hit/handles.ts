@@ -1,0 +1,26 @@
+import { nodePlace } from '../../geometry/places.ts';
+import type { Plan } from '../../plan/plan.ts';
+import type { Selected } from '../editor-api.ts';
+import type { WorkPlane } from '../input/work-plane.ts';
+import type { Handle } from './hit-test.ts';
+
+function runNodes(plan: Plan, run: string): Set<string> {
+  const nodes = new Set<string>();
+  for (const leg of Object.values(plan.legs)) if (leg.run === run) nodes.add(leg.a).add(leg.b);
+  return nodes;
+}
+
+/** The rings that show on what is chosen: both ends of a wall, the corners of a run or leg. */
+export function handlesOf(plan: Plan, plane: WorkPlane, chosen: readonly Selected[]): Handle[] {
+  return chosen.flatMap(({ map, id }): Handle[] => {
+    const wall = map === 'walls' && plane.kind === 'plan' ? plan.walls[id] : undefined;
+    if (wall) return (['a', 'b'] as const).map((end) => ({ map, id, end, at: [wall[end].x, wall[end].y] }));
+    const leg = map === 'legs' ? plan.legs[id] : undefined;
+    const ids = map === 'runs' ? runNodes(plan, id) : leg ? [leg.a, leg.b] : [];
+    return [...ids].flatMap((node): Handle[] => {
+      const record = plan.nodes[node];
+      const place = record?.place.on === 'storey' ? nodePlace(plan, record) : undefined;
+      return place ? [{ map: 'nodes', id: node, at: plane.onto(place.at) }] : [];
+    });
+  });
+}

@@ -1,0 +1,43 @@
+import { services } from '../catalogue/services.ts';
+import { resolveHeight } from '../geometry/heights.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { HeightRef } from '../plan/records/parts.ts';
+import type { AssumedMm, Assumptions, InHand } from './editor-api.ts';
+
+/** A height above the floor or the ceiling of a storey that nobody measured. */
+export function assumedFrom(from: 'floor' | 'ceiling', of: string, height: AssumedMm): HeightRef {
+  const { mm, lo, hi } = height;
+  return { from, of, mm, ...(lo === hi ? {} : { assumed: { lo, hi } }) };
+}
+
+/** Tube and joining that a service is laid in unless told otherwise. */
+export function pipeOf(service: string): Pick<InHand, 'tube' | 'joining'> {
+  const kind = services.get(service);
+  return kind
+    ? { tube: { ...kind.defaultTube }, joining: kind.defaultJoining }
+    : { tube: { kind: 'copper', size: null }, joining: null };
+}
+
+export function startInHand(storey: string, assumptions: Assumptions): InHand {
+  return {
+    service: 'gas',
+    ...pipeOf('gas'),
+    turns: 'elbow',
+    height: { from: 'floor', of: storey, mm: assumptions.skirting.mm },
+    pointKind: 'boiler',
+    itemKind: 'isolating-valve',
+    openingKind: 'door',
+    wallThicknessMm: assumptions.wallThicknessMm,
+    wallConstruction: 'block',
+  };
+}
+
+/** On another floor the height in hand is the same height above that floor. */
+export function onStorey(inHand: InHand, plan: Plan, storey: string): InHand {
+  const { height } = inHand;
+  const moved: HeightRef =
+    height.from === 'floor' || height.from === 'ceiling'
+      ? { ...height, of: storey }
+      : { from: 'floor', of: storey, mm: (resolveHeight(plan, height)?.z ?? 0) - (plan.storeys[storey]?.floorMm ?? 0) };
+  return { ...inHand, height: moved };
+}

@@ -1,0 +1,2 @@
+export { createEditor, type EditorSetup } from './create-editor.ts';
+export type * from './editor-api.ts';

@@ -1,0 +1,136 @@
+import type { Vec } from '../../drawing/display-list.ts';
+import { connectionPlace, hostedXy } from '../../geometry/hosting.ts';
+import { nodePlace } from '../../geometry/places.ts';
+import { distance3 } from '../../geometry/vec.ts';
+import type { Plan } from '../../plan/plan.ts';
+import type { Xyz } from '../../plan/records/parts.ts';
+import { legsAt, otherEnd } from '../commands/legs-at.ts';
+import type { Pick } from '../input/pick.ts';
+import { workPlane } from '../input/work-plane.ts';
+import type { ToolContext } from './define-tool.ts';
+import { type Route, type RouteFrame, routeTo } from './route-path.ts';
+
+/** What the run tool remembers between events. Nothing of it is in the document. */
+export interface RunMemory {
+  /** First place, before there is a run. */
+  start: Pick | null;
+  run: string | null;
+  /** Ends of the run after each step, the newest last. */
+  ends: string[];
+  aim: Pick | null;
+  typed: string;
+  pressed: Vec | null;
+  lastTap: { readonly screen: Vec; readonly time: number } | null;
+}
+
+export const emptyRunMemory = (): RunMemory => ({
+  start: null,
+  run: null,
+  ends: [],
+  aim: null,
+  typed: '',
+  pressed: null,
+  lastTap: null,
+});
+
+const FRAME_LEAST_MM = 1;
+/** Pen of a pipe that is being drawn, paper mm. */
+const LIVE_PEN = 0.8;
+
+export function frameOf(ctx: ToolContext<RunMemory>): RouteFrame {
+  const { plan, state } = ctx;
+  const pane = state.panes[state.panes.active] ?? state.panes.plan;
+  const above = { kind: 'plan', storey: '' } as const;
+  const plane = workPlane(plan, pane.view) ?? workPlane(plan, above);
+  if (!plane) throw new Error('a plan can always be seen from above');
+  const { view } = pane;
+  const storey = view.kind === 'plan' ? view.storey : (plan.walls[view.wall]?.storey ?? '');
+  return { plan, plane, storey, height: ctx.inHand.height };
+}
+
+export function lastPlace(ctx: ToolContext<RunMemory>): Xyz | undefined {
+  const end = ctx.memory.ends.at(-1);
+  const node = end === undefined ? undefined : ctx.plan.nodes[end];
+  return node ? nodePlace(ctx.plan, node)?.at : ctx.memory.start?.at;
+}
+
+function unitOn(from: Vec, to: Vec): Vec | undefined {
+  const [x, y] = [to[0] - from[0], to[1] - from[1]];
+  const l = Math.hypot(x, y);
+  return l < FRAME_LEAST_MM ? undefined : [x / l, y / l];
+}
+
+function wayOfTail(plan: Plan, point: string, connection: string, onto: (at: Xyz) => Vec): Vec | undefined {
+  const place = connectionPlace(plan, point, connection);
+  if (!place) return undefined;
+  const { at, facing } = place;
+  const along = unitOn(onto(at), onto({ x: at.x + facing.x * 9, y: at.y + facing.y * 9, z: at.z + facing.z * 9 }));
+  const host = plan.points[point]?.place;
+  const wall = host?.on === 'wall' ? hostedXy(plan, host) : undefined;
+  return along ?? (wall && unitOn([0, 0], [wall.right.x, wall.right.y]));
+}
+
+/** Way of the leg that leads to the last place, or of what the run starts on, in the plane of the view. */
+export function wayOf(ctx: ToolContext<RunMemory>): Vec | undefined {
+  const { plan, memory } = ctx;
+  const { plane } = frameOf(ctx);
+  const end = memory.ends.at(-1);
+  if (end === undefined) {
+    const target = memory.start?.target;
+    return target?.is === 'connection' ? wayOfTail(plan, target.point, target.connection, plane.onto) : undefined;
+  }
+  const here = plan.nodes[end];
+  const at = here && nodePlace(plan, here)?.at;
+  const leg = legsAt(plan, end).find((l) => l.run === memory.run);
+  const before = leg && plan.nodes[otherEnd(leg, end)];
+  const from = before && nodePlace(plan, before)?.at;
+  return at && from ? unitOn(plane.onto(from), plane.onto(at)) : undefined;
+}
+
+/** The pick with the typed length along the way the pointer shows. */
+export function aimed(ctx: ToolContext<RunMemory>): Pick | null {
+  const { aim, typed } = ctx.memory;
+  if (!aim) return null;
+  const frame = frameOf(ctx);
+  const from = lastPlace(ctx);
+  const level = frame.plane.kind === 'plan' && !aim.target ? routeTo(frame, aim.at, aim) : null;
+  const at = level?.pts.at(-1) ?? aim.at;
+  if (typed === '' || !from) return { ...aim, at };
+  const way = unitOn(frame.plane.onto(from), frame.plane.onto(at));
+  if (!way) return { ...aim, at };
+  const [s, t] = frame.plane.onto(from);
+  const mm = Number(typed);
+  const depth = frame.plane.depth(frame.plane.kind === 'plan' ? at : from);
+  const place = frame.plane.place([s + way[0] * mm, t + way[1] * mm], depth);
+  return { at: place, fixed: aim.fixed, source: 'typed', word: `${typed} long`, target: null };
+}
+
+export function routeOf(ctx: ToolContext<RunMemory>): Route | null {
+  const from = lastPlace(ctx);
+  const pick = aimed(ctx);
+  return from && pick ? routeTo(frameOf(ctx), from, pick) : null;
+}
+
+const middle = (a: Xyz, b: Xyz): Xyz => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 });
+
+/** Shows the live leg with its lengths, or only the place that is caught while nothing has been started. */
+export function showRun(ctx: ToolContext<RunMemory>): void {
+  const { aim } = ctx.memory;
+  const route = routeOf(ctx);
+  ctx.caught(aimed(ctx)?.word ?? null);
+  ctx.typed(ctx.memory.typed);
+  if (!route) {
+    ctx.draft(aim ? { marks: [{ mark: 'aim', at: aim.at }] } : null);
+    return;
+  }
+  const labels = route.pts.slice(1).flatMap((to, i) => {
+    const from = route.pts[i];
+    return from ? [{ at: middle(from, to), text: String(Math.round(distance3(from, to))) }] : [];
+  });
+  const last = route.pts.at(-1);
+  ctx.draft({
+    lines: [{ pts: route.pts, ink: `service:${ctx.inHand.service}`, pen: LIVE_PEN }],
+    marks: last ? [{ mark: 'aim', at: last }] : [],
+    labels,
+  });
+}

@@ -1,0 +1,245 @@
+import { distance3 } from '../../geometry/vec.ts';
+import { COINCIDENT_MM } from '../../plan/units.ts';
+import { legsAt, servicesAt } from '../commands/legs-at.ts';
+import type { KeyInput, Outcome } from '../editor-api.ts';
+import { apart } from '../hit/shapes.ts';
+import type { Pick } from '../input/pick.ts';
+import { SLOP_PX } from '../input/tolerance.ts';
+import type { SnapOptions } from '../snap/define-snap.ts';
+import type { ToolContext, ToolEvent, ToolStateChart } from './define-tool.ts';
+import { aimed, emptyRunMemory, frameOf, lastPlace, type RunMemory, routeOf, showRun, wayOf } from './live-run.ts';
+import { placeOfPick } from './route-path.ts';
+
+type Ctx = ToolContext<RunMemory>;
+const DOUBLE_TAP_MS = 400;
+const MOST_DIGITS = 6;
+
+export interface RunStart {
+  /** Snaps that a first tap may catch; all where not told. */
+  readonly only?: readonly string[];
+  /** Said when the first tap caught nothing it may start on; a run may then start anywhere where this is not told. */
+  readonly missed?: string;
+}
+
+function forget(ctx: Ctx): void {
+  Object.assign(ctx.memory, emptyRunMemory());
+  ctx.draft(null);
+  ctx.caught(null);
+  ctx.typed('');
+}
+
+function options(ctx: Ctx): SnapOptions {
+  const { memory, plan } = ctx;
+  const from = lastPlace(ctx);
+  const end = memory.ends.at(-1);
+  const { plane } = frameOf(ctx);
+  const way = wayOf(ctx);
+  const own = end === undefined ? [] : [end, ...legsAt(plan, end).map((l) => l.id)];
+  return {
+    service: ctx.inHand.service,
+    without: new Set(own),
+    ...(from ? { from, earlier: memory.start ? [memory.start.at] : [] } : {}),
+    ...(way ? { way } : {}),
+    ...(from && plane.kind === 'face' ? { depth: plane.depth(from) } : {}),
+  };
+}
+
+/** The service of what the first tap caught goes into the hand: a tail knows what it is for. */
+function takeService(ctx: Ctx, pick: Pick): void {
+  const { target } = pick;
+  const service =
+    target?.is === 'connection'
+      ? target.service
+      : target?.is === 'leg'
+        ? ctx.plan.runs[ctx.plan.legs[target.leg]?.run ?? '']?.service
+        : target?.is === 'node'
+          ? [...servicesAt(ctx.plan, target.node)][0]
+          : undefined;
+  if (service !== undefined && service !== ctx.inHand.service) ctx.setInHand({ service });
+}
+
+/** The first tap on an open end goes on with that run. */
+function begin(ctx: Ctx, pick: Pick): void {
+  const { memory, plan } = ctx;
+  memory.start = pick;
+  takeService(ctx, pick);
+  if (pick.target?.is !== 'node') return;
+  const [only, another] = legsAt(plan, pick.target.node);
+  const run = only && plan.runs[only.run];
+  if (!run || another) return;
+  memory.run = run.id;
+  memory.ends = [pick.target.node];
+  ctx.setInHand({ service: run.service, tube: only.tube, joining: run.joining, turns: run.turns });
+}
+
+function commit(ctx: Ctx): Outcome | null {
+  const { memory, inHand } = ctx;
+  const route = routeOf(ctx);
+  const pick = aimed(ctx);
+  if (!route || !pick || route.path.length === 0) return null;
+  const { service, tube, joining, turns } = inHand;
+  const end = memory.ends.at(-1);
+  const path = [...route.path];
+  if (memory.run === null || end === undefined) {
+    if (!memory.start) return null;
+    const start = placeOfPick({ ...frameOf(ctx) }, memory.start);
+    return ctx.commit('run.start', { service, joining, turns, tube, path: [start, ...path] });
+  }
+  const ends = pick.target !== null && pick.target.is !== 'wall';
+  return ctx.commit(ends ? 'run.finish' : 'run.extend', { run: memory.run, from: end, tube, path });
+}
+
+/** One placed node: one step. Gives the next state. */
+function place(ctx: Ctx): string {
+  const { memory } = ctx;
+  const target = aimed(ctx)?.target ?? null;
+  const outcome = commit(ctx);
+  if (!outcome?.ok) return 'aiming';
+  if (memory.run === null) memory.run = outcome.made[0] ?? null;
+  const end = outcome.made.at(-1);
+  if (end !== undefined) memory.ends = [...memory.ends, end];
+  memory.typed = '';
+  if (target && target.is !== 'wall') {
+    forget(ctx);
+    return 'idle';
+  }
+  memory.aim = null;
+  showRun(ctx);
+  return 'aiming';
+}
+
+/** Same place twice in a moment: the run is kept as it is, its end open. */
+function isSecondTap(ctx: Ctx, event: ToolEvent): boolean {
+  const last = ctx.memory.lastTap;
+  ctx.memory.lastTap = { screen: event.screen, time: event.time };
+  return (
+    last !== null &&
+    event.time - last.time < DOUBLE_TAP_MS &&
+    apart(last.screen, event.screen) < 2 * SLOP_PX[event.kind]
+  );
+}
+
+function takeBack(ctx: Ctx): string {
+  const { memory } = ctx;
+  if (memory.typed !== '') memory.typed = memory.typed.slice(0, -1);
+  else if (memory.ends.length > 0 && memory.run !== null && ctx.undo().ok) {
+    memory.ends = memory.ends.slice(0, -1);
+    if (!ctx.plan.runs[memory.run]) memory.run = null;
+    if (memory.ends.length === 0 && memory.start === null) return leave(ctx);
+  }
+  showRun(ctx);
+  return 'aiming';
+}
+
+function leave(ctx: Ctx): string {
+  forget(ctx);
+  return 'idle';
+}
+
+function typedKey(ctx: Ctx, key: KeyInput): string | undefined {
+  const { memory } = ctx;
+  if (/^\d$/.test(key.key)) {
+    memory.typed = (memory.typed + key.key).replace(/^0+/, '').slice(0, MOST_DIGITS);
+    showRun(ctx);
+    return 'aiming';
+  }
+  if (key.key === 'Backspace') return takeBack(ctx);
+  if (key.key === 'Enter') return memory.typed === '' ? leave(ctx) : place(ctx);
+  if (key.key === 'Escape') {
+    if (memory.typed === '') return leave(ctx);
+    memory.typed = '';
+    showRun(ctx);
+    return 'aiming';
+  }
+  return undefined;
+}
+
+/** Steps taken back elsewhere take the ends with them. */
+function catchUp(ctx: Ctx): string | undefined {
+  const { memory, plan } = ctx;
+  if (memory.run !== null) {
+    memory.ends = memory.ends.filter((id) => plan.nodes[id]);
+    if (!plan.runs[memory.run]) memory.run = null;
+    if (memory.run === null) return leave(ctx);
+  }
+  showRun(ctx);
+  return undefined;
+}
+
+const moved = (ctx: Ctx, event: ToolEvent): boolean =>
+  ctx.memory.pressed !== null && apart(ctx.memory.pressed, event.screen) >= SLOP_PX[event.kind];
+
+/** The chart of every tool that lays pipe: they differ only in what a first tap may start on. */
+export function runStates(start: RunStart): Readonly<Record<string, ToolStateChart<RunMemory>>> {
+  const first = (event: ToolEvent): Pick => event.snap(start.only ? { only: start.only } : {});
+  return {
+    idle: {
+      move(ctx, event) {
+        ctx.memory.aim = first(event);
+        showRun(ctx);
+      },
+      down(ctx, event) {
+        const pick = first(event);
+        if (start.missed !== undefined && (!pick.target || pick.target.is === 'wall')) {
+          ctx.say(start.missed);
+          return;
+        }
+        begin(ctx, pick);
+        ctx.memory.aim = pick;
+        ctx.memory.pressed = event.screen;
+        isSecondTap(ctx, event);
+        return 'starting';
+      },
+      cancel: leave,
+    },
+    starting: {
+      move(ctx, event) {
+        if (!moved(ctx, event)) return;
+        ctx.memory.aim = event.snap(options(ctx));
+        showRun(ctx);
+      },
+      up(ctx, event) {
+        if (!moved(ctx, event)) return 'aiming';
+        ctx.memory.aim = event.snap(options(ctx));
+        return place(ctx);
+      },
+      cancel: leave,
+    },
+    aiming: {
+      move(ctx, event) {
+        ctx.memory.aim = event.snap(options(ctx));
+        showRun(ctx);
+      },
+      down(ctx, event) {
+        ctx.memory.pressed = event.screen;
+        ctx.memory.aim = event.snap(options(ctx));
+        if (isSecondTap(ctx, event)) {
+          const from = lastPlace(ctx);
+          const to = ctx.memory.aim?.at;
+          const flat = from && to ? distance3({ ...from, z: 0 }, { ...to, z: 0 }) : 0;
+          if (ctx.memory.run !== null || flat < COINCIDENT_MM) return leave(ctx);
+        }
+        showRun(ctx);
+        return 'placing';
+      },
+      key: typedKey,
+      changed: catchUp,
+      cancel: leave,
+    },
+    placing: {
+      move(ctx, event) {
+        ctx.memory.aim = event.snap(options(ctx));
+        showRun(ctx);
+      },
+      up(ctx, event) {
+        ctx.memory.aim = event.snap(options(ctx));
+        return place(ctx);
+      },
+      cancel(ctx) {
+        ctx.memory.aim = null;
+        showRun(ctx);
+        return 'aiming';
+      },
+    },
+  };
+}

@@ -1,8 +1,8 @@
 import type { Plan } from '../plan/plan.ts';
+import type { Wall } from '../plan/records/building.ts';
 import type { HostedPlace, Xy, Xyz } from '../plan/records/parts.ts';
 import type { Facing, Point } from '../plan/records/pipework.ts';
-import type { Wall } from '../plan/records/building.ts';
-import { resolveHeight } from './heights.ts';
+import { type Doubt, resolveHeight } from './heights.ts';
 import { add, left, scale, sub, unit } from './vec.ts';
 
 /** A point's own frame: x to the right as one faces it, y out towards the reader, z up, from its origin. */
@@ -12,6 +12,7 @@ export interface Frame {
   readonly out: Xy;
   readonly zLo: number;
   readonly zHi: number;
+  readonly doubts: ReadonlyMap<string, Doubt>;
 }
 
 /** The face of one side of a wall: along runs from a to b, out leaves the wall. */
@@ -42,11 +43,12 @@ export function hostedXy(plan: Plan, place: HostedPlace): { at: Xy; right: Xy; o
 }
 
 export function pointFrame(plan: Plan, point: Point, depth = 0): Frame | undefined {
-  const h = resolveHeight(plan, point.place.height, depth);
+  const h = resolveHeight(plan, point.place.height, depth, `point ${point.id}`);
   if (!h) return undefined;
+  const { lo: zLo, hi: zHi, doubts } = h;
   if (point.place.on === 'wall') {
     const host = hostedXy(plan, point.place);
-    return host && { origin: { ...host.at, z: h.z }, right: host.right, out: host.out, zLo: h.lo, zHi: h.hi };
+    return host && { origin: { ...host.at, z: h.z }, right: host.right, out: host.out, zLo, zHi, doubts };
   }
   const a = (point.place.angleDeg * Math.PI) / 180;
   const right = { x: Math.cos(a), y: Math.sin(a) };
@@ -54,8 +56,9 @@ export function pointFrame(plan: Plan, point: Point, depth = 0): Frame | undefin
     origin: { x: point.place.x, y: point.place.y, z: h.z },
     right,
     out: { x: right.y, y: -right.x },
-    zLo: h.lo,
-    zHi: h.hi,
+    zLo,
+    zHi,
+    doubts,
   };
 }
 
@@ -83,6 +86,7 @@ export interface ConnectionPlace {
   readonly facing: Xyz;
   readonly zLo: number;
   readonly zHi: number;
+  readonly doubts: ReadonlyMap<string, Doubt>;
 }
 
 /** Where a connection is and which way it faces; undefined where the point, the connection or its host is gone. */
@@ -93,5 +97,11 @@ export function connectionPlace(plan: Plan, point: string, connection: string, d
   if (!c || !frame) return undefined;
   const [x, y, z] = FACINGS[c.facing];
   const tip = toHouse({ ...frame, origin: { x: 0, y: 0, z: 0 } }, { x, y, z });
-  return { at: toHouse(frame, c.at), facing: tip, zLo: frame.zLo + c.at.z, zHi: frame.zHi + c.at.z };
+  return {
+    at: toHouse(frame, c.at),
+    facing: tip,
+    zLo: frame.zLo + c.at.z,
+    zHi: frame.zHi + c.at.z,
+    doubts: frame.doubts,
+  };
 }

@@ -1,7 +1,7 @@
 import type { Plan } from '../plan/plan.ts';
 import type { Xyz } from '../plan/records/parts.ts';
 import type { PlanNode } from '../plan/records/pipework.ts';
-import { resolveHeight } from './heights.ts';
+import { type Height, resolveHeight, riseBetween } from './heights.ts';
 import { connectionPlace } from './hosting.ts';
 import { distance3 } from './vec.ts';
 
@@ -24,29 +24,39 @@ export function nodePlace(plan: Plan, node: PlanNode): Place | undefined {
   return h && { at: { x: node.place.x, y: node.place.y, z: h.z }, zLo: h.lo, zHi: h.hi, storey: node.place.storey };
 }
 
-/** Two ends set from one height move together, so their difference is exact however uncertain that height is. */
-function sameReference(plan: Plan, a: PlanNode, b: PlanNode): boolean {
-  const ha = a.place.on === 'storey' ? a.place.height : undefined;
-  const hb = b.place.on === 'storey' ? b.place.height : undefined;
-  if (ha && hb) {
-    return ha.from === hb.from && ha.of === hb.of && ha.connection === hb.connection && ha.mm === hb.mm;
-  }
-  if (!ha && !hb && a.place.on === 'connection' && b.place.on === 'connection') return a.place.point === b.place.point;
-  const h = ha ?? hb;
-  const c = a.place.on === 'connection' ? a.place : b.place.on === 'connection' ? b.place : undefined;
-  return h?.from === 'connection' && h.assumed === undefined && c !== undefined && h.of === c.point && plan.points[c.point] !== undefined;
+/** Height of a node, with what it leans on. */
+function nodeHeight(plan: Plan, node: PlanNode): Height | undefined {
+  if (node.place.on === 'storey') return resolveHeight(plan, node.place.height);
+  const place = connectionPlace(plan, node.place.point, node.place.connection);
+  return place && { z: place.at.z, lo: place.zLo, hi: place.zHi, doubts: place.doubts };
+}
+
+/** A length or rise in mm as drawn, and the bounds it lies between. */
+export interface Measured {
+  readonly mm: number;
+  readonly lo: number;
+  readonly hi: number;
+}
+
+/**
+ * How far node `b` lies above node `a`. Two ends set from one uncertain height move together, so the rise between them
+ * is exact however uncertain that height is. Undefined where one of them has no height.
+ */
+export function riseOf(plan: Plan, a: PlanNode, b: PlanNode): Measured | undefined {
+  const [ha, hb] = [nodeHeight(plan, a), nodeHeight(plan, b)];
+  return ha && hb && riseBetween(ha, hb);
 }
 
 /** Straight length between two nodes with its bounds; undefined where one of them has no place. */
-export function lengthBetween(plan: Plan, a: PlanNode, b: PlanNode): { mm: number; lo: number; hi: number } | undefined {
+export function lengthBetween(plan: Plan, a: PlanNode, b: PlanNode): Measured | undefined {
   const pa = nodePlace(plan, a);
   const pb = nodePlace(plan, b);
-  if (!pa || !pb) return undefined;
+  const rise = riseOf(plan, a, b);
+  if (!pa || !pb || !rise) return undefined;
   const mm = distance3(pa.at, pb.at);
-  if (sameReference(plan, a, b)) return { mm, lo: mm, hi: mm };
   const flat = Math.hypot(pa.at.x - pb.at.x, pa.at.y - pb.at.y);
-  const most = Math.max(Math.abs(pa.zHi - pb.zLo), Math.abs(pb.zHi - pa.zLo));
-  const overlap = pa.zLo <= pb.zHi && pb.zLo <= pa.zHi;
-  const least = overlap ? 0 : Math.min(Math.abs(pa.zLo - pb.zHi), Math.abs(pb.zLo - pa.zHi));
-  return { mm, lo: Math.hypot(flat, least), hi: Math.hypot(flat, most) };
+  const most = Math.max(Math.abs(rise.lo), Math.abs(rise.hi));
+  const least = rise.lo <= 0 && rise.hi >= 0 ? 0 : Math.min(Math.abs(rise.lo), Math.abs(rise.hi));
+  // A hair of rounding must not put the drawn length outside its own bounds.
+  return { mm, lo: Math.min(mm, Math.hypot(flat, least)), hi: Math.max(mm, Math.hypot(flat, most)) };
 }

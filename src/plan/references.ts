@@ -15,7 +15,8 @@ function* heightReferences(map: RecordMap, id: string, field: string, h: HeightR
   const at = { map, id, field, toId: h.of };
   if (h.from === 'voidTop' || h.from === 'voidBottom') yield { ...at, toMap: 'voids' };
   else if (h.from === 'connection') yield { ...at, toMap: 'points' };
-  else if (h.from === 'floor' || h.from === 'ceiling') yield { ...at, toMap: h.of in plan.rooms ? 'rooms' : 'storeys' };
+  else if (h.from === 'floor' || h.from === 'ceiling')
+    yield { ...at, toMap: Object.hasOwn(plan.rooms, h.of) ? 'rooms' : 'storeys' };
 }
 
 /** Every pointer in the plan. The one list by which dangling ids are found and deletions cascade. */
@@ -28,7 +29,8 @@ export function* references(plan: Plan): Generator<Reference> {
     yield { map: 'openings', id: o.id, field: 'wall', toMap: 'walls', toId: o.wall };
     if (o.option !== null) yield { map: 'openings', id: o.id, field: 'option', toMap: 'options', toId: o.option };
   }
-  for (const r of Object.values(plan.rooms)) yield { map: 'rooms', id: r.id, field: 'storey', toMap: 'storeys', toId: r.storey };
+  for (const r of Object.values(plan.rooms))
+    yield { map: 'rooms', id: r.id, field: 'storey', toMap: 'storeys', toId: r.storey };
   for (const r of Object.values(plan.roofs)) {
     yield { map: 'roofs', id: r.id, field: 'storey', toMap: 'storeys', toId: r.storey };
     yield* heightReferences('roofs', r.id, 'eaves.height', r.eaves.height, plan);
@@ -42,7 +44,8 @@ export function* references(plan: Plan): Generator<Reference> {
   }
   for (const p of Object.values(plan.points)) {
     yield { map: 'points', id: p.id, field: 'storey', toMap: 'storeys', toId: p.storey };
-    if (p.place.on === 'wall') yield { map: 'points', id: p.id, field: 'place.wall', toMap: 'walls', toId: p.place.wall };
+    if (p.place.on === 'wall')
+      yield { map: 'points', id: p.id, field: 'place.wall', toMap: 'walls', toId: p.place.wall };
     yield* heightReferences('points', p.id, 'place.height', p.place.height, plan);
     if (p.option !== null) yield { map: 'points', id: p.id, field: 'option', toMap: 'options', toId: p.option };
     if (p.thing !== null) yield { map: 'points', id: p.id, field: 'thing', toMap: 'things', toId: p.thing };
@@ -81,12 +84,12 @@ export function* references(plan: Plan): Generator<Reference> {
 /** Pointers that lead nowhere, and nodes on a connection their point does not have. Empty in every sound plan. */
 export function danglingReferences(plan: Plan): Reference[] {
   const lost: Reference[] = [];
-  for (const r of references(plan)) if (!(r.toId in plan[r.toMap])) lost.push(r);
+  for (const r of references(plan)) if (!Object.hasOwn(plan[r.toMap], r.toId)) lost.push(r);
   for (const n of Object.values(plan.nodes)) {
     if (n.place.on !== 'connection') continue;
     const { point, connection } = n.place;
     const has = plan.points[point]?.connections.some((c) => c.id === connection);
-    if (plan.points[point] && !has) {
+    if (Object.hasOwn(plan.points, point) && !has) {
       lost.push({ map: 'nodes', id: n.id, field: 'place.connection', toMap: 'points', toId: `${point}/${connection}` });
     }
   }

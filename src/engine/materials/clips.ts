@@ -1,0 +1,51 @@
+import { services } from '../../catalogue/services.ts';
+import type { Edge, Network } from '../../network/network.ts';
+import { figure } from '../../reference/figure.ts';
+import { edition } from '../../reference/tables.ts';
+import { tube } from '../../reference/tubes.ts';
+import type { Piece } from '../../report/piece.ts';
+
+/** Rows of the support tables are said by kind and spoken size. */
+function rowKey(edge: Edge): string {
+  const label = tube(edge.tube.kind, edge.tube.size)?.label ?? edge.tube.size ?? '';
+  const kind = edge.tube.kind === 'plastic-overflow' ? 'waste' : edge.tube.kind;
+  return `${kind} ${label}`;
+}
+
+/** Greatest distance between supports of an edge in m, by how it lies; undefined where no table says. */
+export function supportEvery(edge: Edge, system: string, editions: Readonly<Record<string, string>>) {
+  const upright = edge.intoA !== null && Math.abs(edge.intoA.z) > Math.SQRT1_2;
+  const column = upright ? 'vertical' : 'horizontal';
+  const table = system === 'gas' ? 'gas-supports' : edition('pipe-supports', editions);
+  const found = table === undefined ? undefined : figure(table, rowKey(edge), column);
+  return found?.is === 'known' ? found : undefined;
+}
+
+/** Clips of new legs: one at each spacing and one near the far end, at least one a leg. No table: none, and the list says so. */
+export function clipPieces(network: Network): Piece[] {
+  return [...network.edges.values()].flatMap((edge): Piece[] => {
+    if (edge.kind !== 'leg' || edge.state !== 'new' || edge.lengthMm.value === null) return [];
+    const label = tube(edge.tube.kind, edge.tube.size)?.label ?? edge.tube.size ?? '?';
+    const every = supportEvery(edge, services.get(edge.service)?.system ?? edge.service, network.plan.basis.editions);
+    const shared = {
+      kind: 'clip',
+      family: 'support',
+      name: 'clip',
+      size: label,
+      joining: '',
+      ends: [],
+      unit: 'each',
+      run: edge.run,
+      at: { leg: edge.id },
+      note: '',
+    } as const;
+    const spacing = every ? (every.value ?? every.lo) : null;
+    if (spacing === null) {
+      return [{ ...shared, amount: 0, unverified: false, unresolved: `clip spacing of ${edge.tube.kind} ${label} has not been read` }];
+    }
+    const metres = edge.lengthMm.value / 1000;
+    // A leg shorter than its own fittings needs no clip of its own: the pipes each side of it hold it.
+    const amount = metres * 2 < spacing ? 0 : Math.max(1, Math.ceil(metres / spacing));
+    return amount === 0 ? [] : [{ ...shared, amount, unverified: every?.sureness === 'memory', unresolved: null }];
+  });
+}

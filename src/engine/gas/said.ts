@@ -1,5 +1,5 @@
 import type { Known, TableCite } from '../../reference/figure.ts';
-import type { Quantity } from '../../report/quantity.ts';
+import { type Quantity, sayFigures } from '../../report/quantity.ts';
 import type { Cite, Working, WorkingStep } from '../../report/working.ts';
 
 /** A figure out of a table as a quantity, without the cite it carries. */
@@ -35,10 +35,5 @@ export const cannot = (title: string, missing: readonly string[], steps: readonl
   assumed: [],
 });
 
-/** "12.9" or "8.9 to 10.2" or "at least 8.9", by the figure's digits. Words of a working, never of a verdict. */
-export function figures(q: Quantity, digits = q.digits): string {
-  const lo = q.lo.toFixed(digits);
-  if (q.hi === null) return `at least ${lo}`;
-  const hi = q.hi.toFixed(digits);
-  return lo === hi ? lo : `${lo} to ${hi}`;
-}
+/** Figures of a working, to the digits asked for: "12.9", "8.9 to 10.2", "at least 8.9". */
+export const figures = (q: Quantity, digits = q.digits): string => sayFigures({ ...q, digits });

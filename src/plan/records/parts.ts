@@ -11,7 +11,10 @@ export function record<E extends v.ObjectEntries>(entries: E): v.ObjectSchema<E,
 }
 
 export function id<K extends string>(): v.GenericSchema<string, Id<K>> {
-  return v.pipe(v.string(), v.minLength(1, 'an id may not be empty'), v.maxLength(80)) as v.GenericSchema<string, Id<K>>;
+  return v.pipe(v.string(), v.minLength(1, 'an id may not be empty'), v.maxLength(80)) as v.GenericSchema<
+    string,
+    Id<K>
+  >;
 }
 
 /** A house is well inside a kilometre; anything past it is a broken file, and would freeze dashed drawing. */

@@ -1,5 +1,19 @@
 import * as v from 'valibot';
-import { finite, free, heightRef, hosted, id, mm, optionOf, positiveMm, range, record, sureness, text, xyz } from './parts.ts';
+import {
+  finite,
+  free,
+  heightRef,
+  hosted,
+  id,
+  mm,
+  optionOf,
+  positiveMm,
+  range,
+  record,
+  sureness,
+  text,
+  xyz,
+} from './parts.ts';
 
 /**
  * Services by their id in the catalogue. A string, so that a file with a service this version does not know still opens.
@@ -38,7 +52,16 @@ export const point = record({
   sureness,
 });
 
-const joining = v.picklist(['endFeed', 'solderRing', 'compression', 'press', 'pushFit', 'threaded', 'solvent', 'electrofusion']);
+const joining = v.picklist([
+  'endFeed',
+  'solderRing',
+  'compression',
+  'press',
+  'pushFit',
+  'threaded',
+  'solvent',
+  'electrofusion',
+]);
 
 /** A line of pipe of one service. `joining` and `turns` are how its fittings are made unless a node says otherwise. */
 export const run = record({

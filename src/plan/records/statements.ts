@@ -50,7 +50,9 @@ export const blobRef = record({
   name: text,
   mediaType: text,
   on: v.nullable(v.string()),
-  place: v.nullable(record({ x: mm, y: mm, mmPerPixel: finite, angleDeg: finite, opacity: finite, locked: v.boolean() })),
+  place: v.nullable(
+    record({ x: mm, y: mm, mmPerPixel: finite, angleDeg: finite, opacity: finite, locked: v.boolean() }),
+  ),
 });
 
 export type Option = v.InferOutput<typeof option>;

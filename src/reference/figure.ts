@@ -103,18 +103,26 @@ function mix(table: Table, found: readonly Found[]): Figure {
   };
 }
 
+interface Keys {
+  readonly rows: readonly string[];
+  readonly columns: readonly string[];
+}
+const KEYS = new WeakMap<Table, Keys>();
+
+function keysOf(table: Table): Keys {
+  const known = KEYS.get(table);
+  if (known) return known;
+  const keys = { rows: table.rows.map((r) => r.key), columns: table.columns.map((c) => c.key) };
+  KEYS.set(table, keys);
+  return keys;
+}
+
 function find(table: Table, row: string | number, column: string | number | undefined): Found[] | Outside | Unknown {
   const cite = citeOf(table, []);
-  const columnKeys = table.columns.map((c) => c.key);
-  const onRows = place(
-    table.rowAxis,
-    table.rows.map((r) => r.key),
-    row,
-  );
-  const onColumns =
-    column === undefined && columnKeys.length === 1
-      ? place(table.columnAxis, columnKeys, columnKeys[0] ?? '')
-      : place(table.columnAxis, columnKeys, column ?? '');
+  const keys = keysOf(table);
+  const only = column === undefined && keys.columns.length === 1 ? keys.columns[0] : column;
+  const onRows = place(table.rowAxis, keys.rows, row);
+  const onColumns = place(table.columnAxis, keys.columns, only ?? '');
   for (const [axis, on, asked] of [
     [table.rowAxis, onRows, row],
     [table.columnAxis, onColumns, column ?? ''],

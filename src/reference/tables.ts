@@ -25,8 +25,11 @@ export function source(id: string): Source {
 /** Topic to table id, as the basis of a plan pins them. */
 export type Editions = Readonly<Record<string, string>>;
 
-/** The tables of one topic: its editions, sorted by id. */
-export const editionsOf = (topic: string): readonly Table[] => tables().filter((t) => t.topic === topic);
+const TOPICS = new Map<string, Table[]>();
+for (const t of TABLES.values()) if (t.topic !== null) TOPICS.set(t.topic, [...(TOPICS.get(t.topic) ?? []), t]);
+
+/** The tables of one topic: its editions, sorted by id. None where no table has the topic. */
+export const editionsOf = (topic: string): readonly Table[] => TOPICS.get(topic) ?? [];
 
 /**
  * The edition the plan has pinned, or the default where it pins none. Undefined when it pins a table that is not here:

@@ -4,6 +4,22 @@ import type { Sureness } from '../../report/quantity.ts';
 
 export type FrictionLaw = 'smooth' | 'rough';
 
+interface Law {
+  readonly laminar: number;
+  readonly blasius: number;
+  readonly power: number;
+  readonly roughnessMm: number;
+}
+
+function read(law: FrictionLaw): Law {
+  const model = table('gas-physical-model');
+  const of = (column: string): number => constant(model, law, column);
+  return { laminar: of('laminar'), blasius: of('blasius'), power: of('power'), roughnessMm: of('roughnessMm') };
+}
+
+// Read once: the tables never change while the program runs, and every section of every trial asks for them.
+const LAWS: Readonly<Record<FrictionLaw, Law>> = { smooth: read('smooth'), rough: read('rough') };
+
 /** Turbulent factor of a rough tube by Colebrook, from the smooth one as first guess. Settles in a few turns. */
 function colebrook(re: number, relativeRoughness: number, guess: number): number {
   let f = guess;
@@ -20,11 +36,10 @@ function colebrook(re: number, relativeRoughness: number, guess: number): number
  * nor blended. Re above 0, bore in mm. Source: table gas-physical-model.
  */
 export function frictionFactor(re: number, law: FrictionLaw, boreMm: number): number {
-  const model = table('gas-physical-model');
-  const laminar = constant(model, law, 'laminar') / re;
-  const smooth = constant(model, law, 'blasius') * re ** constant(model, law, 'power');
-  if (law === 'smooth') return Math.max(laminar, smooth);
-  return Math.max(laminar, colebrook(re, constant(model, law, 'roughnessMm') / boreMm, smooth));
+  const { laminar, blasius, power, roughnessMm } = LAWS[law];
+  const smooth = blasius * re ** power;
+  if (law === 'smooth') return Math.max(laminar / re, smooth);
+  return Math.max(laminar / re, colebrook(re, roughnessMm / boreMm, smooth));
 }
 
 /** Which law a kind of tube follows; undefined where none has been set down for it. */

@@ -15,7 +15,7 @@ interface Gas {
   readonly cite: Cite;
 }
 
-function gasOf(gas: GasKind): Gas | undefined {
+function read(gas: GasKind): Gas | undefined {
   const density = figure('gas-properties', gas, 'relativeDensity');
   const viscosity = figure('gas-properties', gas, 'viscosityPaS');
   if (density.is !== 'known' || viscosity.is !== 'known') return undefined;
@@ -26,6 +26,8 @@ function gasOf(gas: GasKind): Gas | undefined {
     cite: density.cite,
   };
 }
+
+const GASES: Readonly<Record<GasKind, Gas | undefined>> = { natural: read('natural'), propane: read('propane') };
 
 /** Pa per metre and Reynolds number at a flow (m3/h) in a bore (mm): Darcy-Weisbach, f (1/d) rho v2 / 2. No flow, no loss. */
 function perMetre(
@@ -63,7 +65,7 @@ export function physicalDrop(
   flow: Quantity,
   gasKind: GasKind,
 ): PhysicalDrop | undefined {
-  const gas = gasOf(gasKind);
+  const gas = GASES[gasKind];
   const law = lawOf(tube.kind);
   const bore = tube.boreMm;
   if (!gas || !law || bore === null) return undefined;

@@ -1,8 +1,8 @@
 import type { Plan } from '../plan/plan.ts';
+import type { Figure } from '../reference/figure.ts';
 import type { FindingPlace, Outcome } from '../report/finding.ts';
 import type { Quantity } from '../report/quantity.ts';
 import type { Cite, Working } from '../report/working.ts';
-import type { Figure } from '../reference/figure.ts';
 import type { Given } from './given.ts';
 
 /** Words that fill the {braces} of a rule's sentences. */
@@ -58,7 +58,9 @@ export interface Rule<P extends Readonly<Record<string, Figure>> = Readonly<Reco
   /** Every number of the rule, out of the tables. Read once per plan, because editions are the plan's choice. */
   readonly params: (given: Given) => P;
   readonly judge: (given: Given, params: P) => readonly Fault[];
-  readonly say: { readonly fault: Sentences; readonly cantTell: Sentences; readonly pass: string } & Readonly<Record<string, Sentences | string>>;
+  readonly say: { readonly fault: Sentences; readonly cantTell: Sentences; readonly pass: string } & Readonly<
+    Record<string, Sentences | string>
+  >;
   readonly examples: readonly Example[];
 }
 

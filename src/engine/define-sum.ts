@@ -20,7 +20,12 @@ export interface Sum {
   readonly inputs: readonly SumInput[];
   /** A pure function of checked inputs; an input left out is simply not in `values`. */
   readonly work: (values: SumValues) => Working;
-  readonly example: { readonly values: SumValues; readonly result: number; readonly within: number; readonly from: string };
+  readonly example: {
+    readonly values: SumValues;
+    readonly result: number;
+    readonly within: number;
+    readonly from: string;
+  };
 }
 
 export const defineSum = (sum: Sum): Sum => sum;
@@ -34,8 +39,10 @@ function checkOne(input: SumInput, given: string): number | string | Error {
   }
   const n = given.trim() === '' ? Number.NaN : Number(given);
   if (!Number.isFinite(n)) return new Error(`${input.key} is a number in ${input.unit || 'no unit'}, not "${given}"`);
-  if (input.least !== undefined && n < input.least) return new Error(`${input.key} is at least ${input.least} ${input.unit}, not ${n}`);
-  if (input.most !== undefined && n > input.most) return new Error(`${input.key} is at most ${input.most} ${input.unit}, not ${n}`);
+  if (input.least !== undefined && n < input.least)
+    return new Error(`${input.key} is at least ${input.least} ${input.unit}, not ${n}`);
+  if (input.most !== undefined && n > input.most)
+    return new Error(`${input.key} is at most ${input.most} ${input.unit}, not ${n}`);
   return n;
 }
 
@@ -44,13 +51,20 @@ export function checkInputs(sum: Sum, given: Readonly<Record<string, string>>): 
   const values: Record<string, number | string> = {};
   for (const key of Object.keys(given)) {
     if (!sum.inputs.some((i) => i.key === key)) {
-      return { ok: false, why: `${sum.id} does not ask for "${key}"; it asks for ${sum.inputs.map((i) => i.key).join(', ')}` };
+      return {
+        ok: false,
+        why: `${sum.id} does not ask for "${key}"; it asks for ${sum.inputs.map((i) => i.key).join(', ')}`,
+      };
     }
   }
   for (const input of sum.inputs) {
     const text = given[input.key];
     if (text === undefined) {
-      if (input.required) return { ok: false, why: `${sum.id} needs ${input.key} (${input.label}${input.unit ? `, ${input.unit}` : ''})` };
+      if (input.required)
+        return {
+          ok: false,
+          why: `${sum.id} needs ${input.key} (${input.label}${input.unit ? `, ${input.unit}` : ''})`,
+        };
       continue;
     }
     const value = checkOne(input, text);

@@ -1,17 +1,17 @@
+import { makePoint } from '../catalogue/make-point.ts';
 import { emptyPlan } from '../plan/empty-plan.ts';
 import { countingIds } from '../plan/ids.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Opening, Wall } from '../plan/records/building.ts';
 import type { HeightRef } from '../plan/records/parts.ts';
 import type { Joining, Point, Run, Tube } from '../plan/records/pipework.ts';
-import { makePoint } from '../catalogue/make-point.ts';
 
 type Corner = readonly [x: number, y: number, z: number];
 /** A corner, the id of a node that is there already, or a connection of a point. */
 export type Stop = Corner | string | { readonly point: string; readonly connection: string };
 
 export interface RunWords {
-  readonly size?: string;
+  readonly size?: string | null;
   readonly kind?: string;
   readonly joining?: Joining;
   readonly turns?: Run['turns'];
@@ -86,7 +86,13 @@ export class ExamplePlan {
     if (typeof stop === 'string') return stop;
     const id = this.ids.next('n');
     const place = Array.isArray(stop)
-      ? { on: 'storey' as const, storey: 'ground', x: stop[0] as number, y: stop[1] as number, height: datum(stop[2] as number) }
+      ? {
+          on: 'storey' as const,
+          storey: 'ground',
+          x: stop[0] as number,
+          y: stop[1] as number,
+          height: datum(stop[2] as number),
+        }
       : { on: 'connection' as const, ...(stop as { point: string; connection: string }) };
     this.plan.nodes[id] = { id, place, turn: null, option };
     return id;

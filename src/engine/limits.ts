@@ -1,6 +1,6 @@
 import type { Plan } from '../plan/plan.ts';
-import type { Quantity } from '../report/quantity.ts';
 import type { Figure } from '../reference/figure.ts';
+import type { Quantity } from '../report/quantity.ts';
 
 export interface Limit {
   readonly figure: Quantity;
@@ -17,7 +17,14 @@ export function limitFor(plan: Plan, limit: string, scope: string | null, genera
   const own = all.find((o) => o.scope !== null && o.scope === scope) ?? all.find((o) => o.scope === null);
   if (own && general.is === 'known' && own.unit === general.unit) {
     return {
-      figure: { lo: own.value, hi: own.value, value: own.value, unit: own.unit, digits: general.digits, sureness: 'page' },
+      figure: {
+        lo: own.value,
+        hi: own.value,
+        value: own.value,
+        unit: own.unit,
+        digits: general.digits,
+        sureness: 'page',
+      },
       overridden: { note: own.note, page: own.page },
     };
   }

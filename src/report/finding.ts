@@ -52,5 +52,8 @@ const rank = (o: Outcome): number => OUTCOMES.indexOf(o);
 
 /** Worst first, then by rule and key: the same plan gives the same order. */
 export function byWorst(a: Finding, b: Finding): number {
-  return rank(a.outcome) - rank(b.outcome) || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : a.key < b.key ? -1 : a.key > b.key ? 1 : 0);
+  return (
+    rank(a.outcome) - rank(b.outcome) ||
+    (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : a.key < b.key ? -1 : a.key > b.key ? 1 : 0)
+  );
 }

@@ -18,7 +18,13 @@ export interface Piece {
   readonly amount: number;
   readonly unit: 'mm' | 'each';
   readonly run: string | null;
-  readonly at: { readonly node?: string; readonly leg?: string; readonly point?: string; readonly item?: string; readonly wall?: string };
+  readonly at: {
+    readonly node?: string;
+    readonly leg?: string;
+    readonly point?: string;
+    readonly item?: string;
+    readonly wall?: string;
+  };
   readonly note: string;
   readonly unverified: boolean;
   /** Said instead of a size where the drawing does not decide what stands there. */
@@ -26,7 +32,16 @@ export interface Piece {
 }
 
 /** Order of a list as a counter reads it: pipe first, then fittings, valves, clips, the rest. */
-export const PIECE_FAMILIES = ['tube', 'fitting', 'valve', 'support', 'sleeve', 'appliance', 'insulation', 'sundry'] as const;
+export const PIECE_FAMILIES = [
+  'tube',
+  'fitting',
+  'valve',
+  'support',
+  'sleeve',
+  'appliance',
+  'insulation',
+  'sundry',
+] as const;
 export type PieceFamily = (typeof PIECE_FAMILIES)[number];
 
 /** Equal pieces on one line. `quantity` is what the drawing gives; an edit of the user stands beside it, never over it. */
@@ -41,7 +56,12 @@ export interface Line {
   readonly unit: 'm' | 'each';
   /** How it is asked for: "7 lengths of 3 m" beside 18.4 m. */
   readonly asked: string;
-  readonly edited: { readonly quantity: number | null; readonly madeOn: number; readonly note: string; readonly moved: boolean } | null;
+  readonly edited: {
+    readonly quantity: number | null;
+    readonly madeOn: number;
+    readonly note: string;
+    readonly moved: boolean;
+  } | null;
   readonly runs: readonly string[];
   readonly at: readonly Piece['at'][];
   readonly note: string;

@@ -35,6 +35,3 @@ export interface Report {
   readonly sources: readonly CitedSource[];
   readonly counts: { readonly stop: number; readonly check: number; readonly note: number; readonly cantTell: number };
 }
-
-/** The port through which everything but the engine asks for a report. */
-export type Evaluator = (plan: unknown, chosen: Report['case'], revision: number) => Promise<Report>;

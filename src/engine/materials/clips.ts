@@ -41,7 +41,14 @@ export function clipPieces(network: Network): Piece[] {
     } as const;
     const spacing = every ? (every.value ?? every.lo) : null;
     if (spacing === null) {
-      return [{ ...shared, amount: 0, unverified: false, unresolved: `clip spacing of ${edge.tube.kind} ${label} has not been read` }];
+      return [
+        {
+          ...shared,
+          amount: 0,
+          unverified: false,
+          unresolved: `clip spacing of ${edge.tube.kind} ${label} has not been read`,
+        },
+      ];
     }
     const metres = edge.lengthMm.value / 1000;
     // A leg shorter than its own fittings needs no clip of its own: the pipes each side of it hold it.

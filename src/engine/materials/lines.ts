@@ -1,6 +1,6 @@
-import { figure } from '../../reference/figure.ts';
 import type { Case, Plan } from '../../plan/plan.ts';
 import type { ListEdit } from '../../plan/records/statements.ts';
+import { figure } from '../../reference/figure.ts';
 import { type Line, lineKey, PIECE_FAMILIES, type Piece } from '../../report/piece.ts';
 
 /** Metres of a tube kind in one stock length; null where no table says. */
@@ -24,11 +24,20 @@ const metres = (mm: number): number => Math.ceil(mm / 100 - 1e-6) / 10;
 function editOf(edits: readonly ListEdit[], key: string, quantity: number): Line['edited'] {
   const edit = edits.find((e) => lineKey(e.option, e.piece, e.size, e.joining) === key);
   if (!edit) return null;
-  return { quantity: edit.quantity, madeOn: edit.madeOn, note: edit.note, moved: Math.abs(edit.madeOn - quantity) > 1e-6 };
+  return {
+    quantity: edit.quantity,
+    madeOn: edit.madeOn,
+    note: edit.note,
+    moved: Math.abs(edit.madeOn - quantity) > 1e-6,
+  };
 }
 
 /** A size as numbers, largest first, so that 28 stands before 22 and 22 x 15 after 22. */
-const sizeOrder = (size: string): number[] => size.split(/[^0-9.]+/).filter(Boolean).map(Number);
+const sizeOrder = (size: string): number[] =>
+  size
+    .split(/[^0-9.]+/)
+    .filter(Boolean)
+    .map(Number);
 
 function byCounter(a: Line, b: Line): number {
   const family = PIECE_FAMILIES.indexOf(a.family) - PIECE_FAMILIES.indexOf(b.family);

@@ -1,0 +1,96 @@
+import type { Case, Plan } from '../plan/plan.ts';
+import { source } from '../reference/tables.ts';
+import { byWorst, type Finding, type Outcome } from '../report/finding.ts';
+import type { CitedSource, Report } from '../report/report.ts';
+import type { Section } from '../report/section.ts';
+import type { Cite } from '../report/working.ts';
+import { applyRule } from './apply-rule.ts';
+import type { Rule } from './define-rule.ts';
+import type { SectionKind } from './define-section.ts';
+import type { Sum } from './define-sum.ts';
+import { give } from './given.ts';
+import { legFacts } from './leg-facts.ts';
+import { linesOf } from './materials/lines.ts';
+import { allPieces } from './materials/pieces.ts';
+
+function byId<T extends { readonly id: string }>(files: Record<string, T>): ReadonlyMap<string, T> {
+  const found = new Map<string, T>();
+  for (const [path, entry] of Object.entries(files).sort(([, a], [, b]) => (a.id < b.id ? -1 : 1))) {
+    if (found.has(entry.id)) throw new Error(`${path}: the id "${entry.id}" is taken`);
+    found.set(entry.id, entry);
+  }
+  return found;
+}
+
+/** Every rule, sum and section, one file each, sorted by id. */
+export const rules: ReadonlyMap<string, Rule> = byId(
+  import.meta.glob<Rule>('./rules/*/*.rule.ts', { eager: true, import: 'default' }),
+);
+export const sums: ReadonlyMap<string, Sum> = byId(
+  import.meta.glob<Sum>('./sums/*.sum.ts', { eager: true, import: 'default' }),
+);
+const sections: readonly SectionKind[] = [
+  ...byId(import.meta.glob<SectionKind>('./sections/*.section.ts', { eager: true, import: 'default' })).values(),
+].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
+
+export { checkInputs, type Sum } from './define-sum.ts';
+export { give } from './given.ts';
+
+function citesIn(findings: readonly Finding[], written: readonly Section[]): Cite[] {
+  const ofFindings = findings.flatMap((f) => [...f.cites, ...(f.working?.steps.flatMap((s) => s.cites) ?? [])]);
+  const ofRows = written.flatMap((s) => s.rows.flatMap((r) => (r.kind === 'sum' || r.kind === 'note' ? r.cites : [])));
+  return [...ofFindings, ...ofRows];
+}
+
+function sourcesOf(cites: readonly Cite[]): CitedSource[] {
+  return [...new Set(cites.map((c) => c.source))].sort().map((id) => {
+    const s = source(id);
+    return { id, title: s.title, sureness: s.read };
+  });
+}
+
+const count = (findings: readonly Finding[], outcome: Outcome): number =>
+  findings.filter((f) => f.outcome === outcome).length;
+
+/** One finding a key: the worst of those that share it, counting the rest as more places of the same. */
+function onePerKey(findings: readonly Finding[]): Finding[] {
+  const kept = new Map<string, Finding>();
+  for (const f of [...findings].sort(byWorst)) {
+    const first = kept.get(f.key);
+    kept.set(f.key, first ? { ...first, more: first.more + 1 + f.more } : f);
+  }
+  return [...kept.values()].sort(byWorst);
+}
+
+/**
+ * Everything the engine says of a plan in one case. Pure: the same plan gives the same bytes. Never throws on a plan
+ * that passed the schema; what is missing or illegal becomes a finding or a "can't tell".
+ */
+export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
+  const given = give(plan, chosen);
+  const findings = onePerKey([...rules.values()].flatMap((rule) => applyRule(rule, given)));
+  const written = sections.flatMap((kind): Section[] => {
+    const section = kind.write(given);
+    return section ? [{ id: kind.id, order: kind.order, ...section }] : [];
+  });
+  const pieces = allPieces(given);
+  return {
+    format: 'kickset-report',
+    version: 1,
+    plan: plan.id,
+    revision,
+    case: chosen,
+    findings,
+    sections: written,
+    pieces,
+    lines: linesOf(plan, chosen, pieces),
+    legs: legFacts(given),
+    sources: sourcesOf(citesIn(findings, written)),
+    counts: {
+      stop: count(findings, 'stop'),
+      check: count(findings, 'check'),
+      note: count(findings, 'note'),
+      cantTell: count(findings, 'cantTell'),
+    },
+  };
+}

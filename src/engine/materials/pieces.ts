@@ -1,0 +1,8 @@
+import type { Piece } from '../../report/piece.ts';
+import type { Given } from '../given.ts';
+import { clipPieces } from './clips.ts';
+
+/** Every piece of new work, each for one place of the drawing. */
+export function allPieces(given: Given): Piece[] {
+  return [...clipPieces(given.network)];
+}

@@ -1,0 +1,65 @@
+import { defineRule } from '../../define-rule.ts';
+import { example } from '../../example.ts';
+import type { Given } from '../../given.ts';
+import { illegal } from './illegal.ts';
+
+function seenNew(given: Given, edges: readonly string[]): boolean {
+  const legs = edges.flatMap((id) => given.network.edges.get(id) ?? []).filter((e) => e.kind === 'leg');
+  return legs.some((e) => e.state === 'new') && (legs.length > 1 || legs.length === edges.length);
+}
+
+export default defineRule({
+  id: 'network/unresolved',
+  topic: 'pipework',
+  since: '1',
+  basis: 'practice',
+  lifeSafety: false,
+  cites: [{ source: 'trade-practice', clause: 'pipework' }],
+  needs: ['what meets what'],
+  params: () => ({}),
+  // Pipes nobody can see meet somewhere behind the tail they are told from; that is no fitting of this job.
+  judge: (given) => illegal(given, 'unresolved', 'check').filter((f) => seenNew(given, f.legs ?? [])),
+  say: {
+    fault: {
+      title: '{run}: no made fitting stands here',
+      why: '{say}',
+      todo: 'Turn it by 45 or 90, move the corner, or make it of two fittings. It is in the list as unresolved.',
+    },
+    cantTell: {
+      title: "Can't tell what flows here",
+      why: '{say}',
+      todo: 'Draw what is there, or mark it as an unseen stretch.',
+    },
+    pass: 'Every corner has a fitting.',
+  },
+  examples: [
+    {
+      name: 'one way from the meter to the boiler',
+      given: () =>
+        example()
+          .point('gas-meter', 'm', [0, 0, 500])
+          .point('boiler', 'b', [3000, 0, 1300])
+          .run('g', 'gas', [
+            { point: 'm', connection: 'outlet' },
+            [75, -115, 2300],
+            [75, -81, 2300],
+            [3000, -81, 2300],
+            [3000, -300, 2300],
+            [3000, -300, 900],
+            [3000, -81, 900],
+            { point: 'b', connection: 'gas' },
+          ]).plan,
+      expect: 'pass',
+    },
+    {
+      name: 'a turn of sixty-five degrees',
+      given: () =>
+        example().run('c', 'cold', [
+          [0, 0, 300],
+          [1000, 0, 300],
+          [1423, 906, 300],
+        ]).plan,
+      expect: 'check',
+    },
+  ],
+});

@@ -36,7 +36,7 @@ export default defineRule({
   since: '1',
   basis: 'requirement',
   lifeSafety: false,
-  cites: [{ source: 'gas-design-guide', clause: 'meters', table: 'gas-meters' }],
+  cites: [{ source: 'piped-gas-design-guide', clause: 'meters', table: 'gas-meters' }],
   needs: ['meter', 'heat input of every appliance'],
   params: (given) => ({ capacity: figure('gas-meters', given.gas.meter?.kind ?? '', 'capacityM3PerH') }),
   judge(given) {

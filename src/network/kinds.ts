@@ -15,7 +15,11 @@ export interface Kinds {
   takes(point: Point, connection: string, service: string): boolean;
   /** Does the way the connection faces say how the pipe must leave? Not at a place that was only marked for joining. */
   faces(point: Point): boolean;
+  /** Does this kind of item come apart, so that a pipe can be drawn out or cleared there? */
+  opens(itemKind: string): boolean;
 }
+
+const OPENS: readonly string[] = ['filter', 'stop-end', 'strainer', 'union'];
 
 const SUPPLIES: readonly string[] = ['gas', 'cold', 'hot'];
 
@@ -39,5 +43,6 @@ export const catalogueKinds: Kinds = {
   runsDownhill: (service) => services.get(service)?.runsDownhill ?? false,
   gathers: (service) => services.has(service) && !SUPPLIES.includes(circuitOf(service)),
   takes,
+  opens: (itemKind) => OPENS.includes(itemKind),
   faces: (point) => point.kind !== 'join-point',
 };

@@ -1,23 +1,21 @@
+import { sayTubeSize, tubeOdMm } from '../catalogue/tubes.ts';
 import type { Tube } from '../plan/records/pipework.ts';
-import { tube as tubeSize } from '../reference/tubes.ts';
 
-/** Outside diameter for comparing sizes; null where nobody read the size. */
+/** Outside diameter in mm for comparing sizes; null where nobody read the size. */
 export function odMm(tube: Tube): number | null {
   if (tube.size === null) return null;
-  const known = tubeSize(tube.kind, tube.size)?.odMm;
+  const known = tubeOdMm(tube);
   if (known !== undefined) return known;
+  // A size of a kind that is not in the catalogue still begins with its diameter, as every size is written.
   const said = Number.parseFloat(tube.size);
   return Number.isFinite(said) ? said : null;
 }
 
 /** As it is said at the counter: "22". "unknown size" where nobody read it. */
-export function sayTube(tube: Tube): string {
-  if (tube.size === null) return 'unknown size';
-  return tubeSize(tube.kind, tube.size)?.label ?? tube.size.split('x')[0] ?? tube.size;
-}
+export const sayTube = (tube: Tube): string => (tube.size === null ? 'unknown size' : sayTubeSize(tube));
 
 /** Largest first; a size nobody read counts as the smallest. */
 export const bySize = (a: Tube, b: Tube): number => (odMm(b) ?? 0) - (odMm(a) ?? 0);
 
 /** The smaller of two tubes; the first where they are alike. */
-export const smaller = (a: Tube, b: Tube): Tube => (bySize(a, b) < 0 ? b : a);
+export const smaller = (a: Tube, b: Tube): Tube => (bySize(a, b) > 0 ? a : b);

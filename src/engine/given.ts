@@ -4,6 +4,7 @@ import type { Network } from '../network/network.ts';
 import type { Trace } from '../network/trace.ts';
 import { traceSystem } from '../network/trace-system.ts';
 import type { Case, Plan } from '../plan/plan.ts';
+import { type Crossing, findCrossings } from './clearance/crossings.ts';
 import { type Clash, findClashes } from './clearance/find-clashes.ts';
 import { indexPipes, type Pipe, type PipeIndex } from './clearance/pipes.ts';
 import { sectionFittings } from './gas-system/section-fittings.ts';
@@ -25,6 +26,7 @@ export interface Given {
   readonly pipes: readonly Pipe[];
   readonly pipeIndex: PipeIndex;
   readonly clashes: readonly Clash[];
+  readonly crossings: readonly Crossing[];
   readonly counts: Counts;
 }
 
@@ -46,6 +48,7 @@ export function give(plan: Plan, chosen: Case): Given {
   });
   const index = once(() => indexPipes(network, counts));
   const clashes = once(() => findClashes(network, index(), counts));
+  const crossings = once(() => findCrossings(network, index().pipes));
   return {
     plan,
     case: chosen,
@@ -62,6 +65,9 @@ export function give(plan: Plan, chosen: Case): Given {
     },
     get pipeIndex() {
       return index();
+    },
+    get crossings() {
+      return crossings();
     },
     get clashes() {
       return clashes();

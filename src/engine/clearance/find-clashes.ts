@@ -3,7 +3,7 @@ import { capsuleGap } from '../../geometry/segments.ts';
 import { distance3 } from '../../geometry/vec.ts';
 import type { Network } from '../../network/network.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
-import { figure } from '../../reference/figure.ts';
+import { constant, figure } from '../../reference/figure.ts';
 import { edition } from '../../reference/tables.ts';
 import type { Counts } from '../given.ts';
 import type { Pipe, PipeIndex } from './pipes.ts';
@@ -66,7 +66,7 @@ function meant(network: Network, one: Pipe, other: Pipe, at: Xyz): boolean {
 const keyOf = (a: string, b: string): string => (a < b ? `${a}|${b}` : `${b}|${a}`);
 
 /** Stretches of nearness that do not touch each other count apart: the same corner seen from two legs is one place. */
-const PLACES_APART_MM = 150;
+const PLACES_APART_MM = constant('nearness', 'one place');
 
 function worstOf(found: readonly Near[]): { worst: Near; places: number } {
   const sorted = [...found].sort((a, b) => a.gapMm - b.gapMm || (a.one.edge.id < b.one.edge.id ? -1 : 1));

@@ -1,8 +1,9 @@
 import type { Piece } from '../../report/piece.ts';
 import type { Given } from '../given.ts';
 import { clipPieces } from './clips.ts';
+import { sleevePieces } from './sleeves.ts';
 
 /** Every piece of new work, each for one place of the drawing. */
 export function allPieces(given: Given): Piece[] {
-  return [...clipPieces(given.network)];
+  return [...clipPieces(given.network), ...sleevePieces(given)];
 }

@@ -1,0 +1,26 @@
+import { type WallCrossing, wallCrossings } from '../../geometry/wall-crossings.ts';
+import type { Standing } from '../../geometry/wall-frame.ts';
+import type { Network } from '../../network/network.ts';
+import type { Pipe } from './pipes.ts';
+
+/** A new leg inside a wall. */
+export interface Crossing extends WallCrossing {
+  readonly pipe: Pipe;
+}
+
+/** Walls and openings that stand in the case. */
+export function standingBuilding(network: Network): Standing {
+  return {
+    has: (id) => network.alive.has('walls', id) || network.alive.has('openings', id) || network.alive.has('voids', id),
+  };
+}
+
+/** Where new legs pass through walls of their storey, in the order of legs. Pipe that is there already has its hole. */
+export function findCrossings(network: Network, pipes: readonly Pipe[]): Crossing[] {
+  const standing = standingBuilding(network);
+  return pipes
+    .filter((p) => p.edge.state === 'new')
+    .flatMap((pipe) =>
+      wallCrossings(network.plan, pipe.body.a, pipe.body.b, null, standing).map((c) => ({ ...c, pipe })),
+    );
+}

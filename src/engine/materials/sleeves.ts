@@ -1,0 +1,35 @@
+import { word } from '../../reference/figure.ts';
+import { tube } from '../../reference/tubes.ts';
+import type { Piece } from '../../report/piece.ts';
+import type { Crossing } from '../clearance/crossings.ts';
+import type { Given } from '../given.ts';
+
+/** Square through a wall within this many degrees; a pipe that lies along inside a wall is chased, not sleeved. */
+const ACROSS_DEG = 30;
+
+export const goesThrough = (c: Crossing): boolean => c.opening === null && c.angleDeg >= ACROSS_DEG;
+
+/** One sleeve a hole, one tube size larger than what goes through, cut to the wall. */
+export function sleevePieces(given: Given): Piece[] {
+  return given.crossings.filter(goesThrough).map((c): Piece => {
+    const { edge } = c.pipe;
+    const label = tube(edge.tube.kind, edge.tube.size)?.label ?? edge.tube.size ?? '?';
+    const size = word('sleeve-sizes', label);
+    const known = size.is === 'known';
+    return {
+      kind: 'sleeve',
+      family: 'sleeve',
+      name: known ? `sleeve for ${label}` : 'sleeve',
+      size: known ? size.word : label,
+      joining: '',
+      ends: [],
+      amount: 1,
+      unit: 'each',
+      run: edge.run,
+      at: { leg: edge.id, wall: c.wall },
+      note: `wall ${Math.round(c.throughMm)} thick`,
+      unverified: known && size.sureness === 'memory',
+      unresolved: known ? null : `sleeve size for ${label} has not been read`,
+    };
+  });
+}

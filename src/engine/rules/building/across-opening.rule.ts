@@ -1,0 +1,73 @@
+import { findOpeningHits, type OpeningHit } from '../../clearance/opening-hits.ts';
+import { defineRule, type Fault } from '../../define-rule.ts';
+import { example } from '../../example.ts';
+import type { Given } from '../../given.ts';
+import { atPlace } from '../../places.ts';
+import { sayOpening, sayRun } from '../../say-names.ts';
+
+function judge(given: Given): Fault[] {
+  const pairs = new Map<string, OpeningHit[]>();
+  for (const hit of findOpeningHits(given)) {
+    const key = `${hit.pipe.run}|${hit.opening}`;
+    pairs.set(key, [...(pairs.get(key) ?? []), hit]);
+  }
+  return [...pairs.values()].flatMap((hits): Fault[] => {
+    const [first] = hits;
+    const opening = first && given.plan.openings[first.opening];
+    if (!first || !opening) return [];
+    const floor = given.plan.storeys[given.plan.walls[opening.wall]?.storey ?? '']?.floorMm ?? 0;
+    return [
+      {
+        outcome: 'stop',
+        ids: [first.pipe.run, first.opening],
+        legs: hits.map((h) => h.pipe.edge.id),
+        words: {
+          run: sayRun(given.plan, first.pipe.run),
+          opening: sayOpening(given.plan, first.opening),
+          height: `${Math.round(first.at.z - floor)}`,
+        },
+        at: atPlace(first.pipe.storey, first.at),
+        more: hits.length - 1,
+      },
+    ];
+  });
+}
+
+const house = (z: number, y = -80) =>
+  example()
+    .wall('w', [0, 0], [4000, 0], { thicknessMm: 100 })
+    .opening('d', 'w', 1500, 800)
+    .run('r', 'cold', [
+      [0, y, z],
+      [4000, y, z],
+    ]).plan;
+
+export default defineRule({
+  id: 'building/across-opening',
+  topic: 'building',
+  since: '1',
+  basis: 'practice',
+  lifeSafety: false,
+  cites: [{ source: 'trade-practice', clause: 'routes' }],
+  needs: ['openings with their heights'],
+  params: () => ({}),
+  judge,
+  say: {
+    fault: {
+      title: '{run} crosses the {opening}',
+      why: 'At {height} above the floor it stands in the way of what opens.',
+      todo: 'Go over it, under it, or round.',
+    },
+    cantTell: {
+      title: "Can't tell whether {run} clears the {opening}",
+      why: 'Its heights are not known.',
+      todo: 'Measure sill and head.',
+    },
+    pass: 'It crosses no opening.',
+  },
+  examples: [
+    { name: 'a low pipe across a doorway', given: () => house(150), expect: 'stop' },
+    { name: 'over the door', given: () => house(2200), expect: 'pass' },
+    { name: 'far out in the room', given: () => house(150, -600), expect: 'pass' },
+  ],
+});

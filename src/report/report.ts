@@ -1,3 +1,4 @@
+import type { Case, Plan } from '../plan/plan.ts';
 import type { Finding } from './finding.ts';
 import type { Line, Piece } from './piece.ts';
 import type { Section } from './section.ts';
@@ -35,3 +36,6 @@ export interface Report {
   readonly sources: readonly CitedSource[];
   readonly counts: { readonly stop: number; readonly check: number; readonly note: number; readonly cantTell: number };
 }
+
+/** The port through which everything but the engine asks for a report. An ask that a newer one overtakes gets the newer report. */
+export type Evaluator = (plan: Plan, chosen: Case, revision: number) => Promise<Report>;

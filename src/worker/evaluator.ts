@@ -1,63 +1,59 @@
-import type { Case, Plan } from '../plan/plan.ts';
-import type { Report } from '../report/report.ts';
+import type { Evaluator, Report } from '../report/report.ts';
 import type { Answer, Ask } from './messages.ts';
 
 /** The part of a worker that is used, so that a test can stand one in. */
 export interface Port {
   postMessage(ask: Ask): void;
   onmessage: ((event: { readonly data: Answer }) => void) | null;
+  onerror?: ((event: { readonly message: string }) => void) | null;
 }
 
-export interface EvaluatorPort {
-  /** Asks for a report of this plan. While one is being worked out only the newest ask waits; older ones are dropped. */
-  ask(plan: Plan, chosen: Case, revision: number): void;
-  /** Reports in order of asking, none of them for an ask that a later answer has overtaken. */
-  readonly onReport: (listener: (report: Report) => void) => () => void;
-  readonly onFailure: (listener: (why: string) => void) => () => void;
-  /** How many asks were sent on: one a commit at the most. */
-  readonly sent: () => number;
+interface Waiting {
+  readonly ask: Omit<Ask, 'n'>;
+  readonly told: { readonly report: (r: Report) => void; readonly failed: (e: Error) => void }[];
 }
 
-/** Latest wins: at most one evaluation at work and one waiting. */
-export function createEvaluator(port: Port): EvaluatorPort {
-  const reports = new Set<(report: Report) => void>();
-  const failures = new Set<(why: string) => void>();
-  let busy = false;
-  let waiting: Omit<Ask, 'n'> | null = null;
+/**
+ * Latest wins: at most one evaluation at work and one waiting. An ask that is overtaken while it waits is not worked
+ * out; its promise gets the report of the ask that overtook it. A failure rejects with the engine's own sentence.
+ */
+export function createEvaluator(port: Port): Evaluator {
+  let atWork: Waiting | null = null;
+  let next: Waiting | null = null;
   let n = 0;
-  const send = (ask: Omit<Ask, 'n'>): void => {
-    busy = true;
+  const send = (waiting: Waiting): void => {
+    atWork = waiting;
     n += 1;
-    port.postMessage({ n, ...ask });
+    port.postMessage({ n, ...waiting.ask });
+  };
+  const done = (): Waiting | null => {
+    const finished = atWork;
+    atWork = null;
+    const following = next;
+    next = null;
+    if (following) send(following);
+    return finished;
   };
   port.onmessage = ({ data }) => {
-    busy = false;
-    const next = waiting;
-    waiting = null;
-    if (next) send(next);
-    if (data.ok) for (const listener of reports) listener(data.report);
-    else for (const listener of failures) listener(data.why);
+    const told = done()?.told ?? [];
+    for (const t of told) {
+      if (data.ok) t.report(data.report);
+      else t.failed(new Error(data.why));
+    }
   };
-  const listening =
-    <T>(set: Set<T>) =>
-    (listener: T) => {
-      set.add(listener);
-      return () => void set.delete(listener);
-    };
-  return {
-    ask(plan, chosen, revision) {
+  port.onerror = ({ message }) => {
+    for (const t of done()?.told ?? []) t.failed(new Error(message));
+  };
+  return (plan, chosen, revision) =>
+    new Promise<Report>((report, failed) => {
       const ask = { plan, chosen, revision };
-      if (busy) waiting = ask;
-      else send(ask);
-    },
-    onReport: listening(reports),
-    onFailure: listening(failures),
-    sent: () => n,
-  };
+      if (!atWork) send({ ask, told: [{ report, failed }] });
+      else next = { ask, told: [...(next?.told ?? []), { report, failed }] };
+    });
 }
 
 /** The engine in a thread of its own. */
-export function startWorker(): EvaluatorPort {
+export function startEvaluator(): Evaluator {
   const worker = new Worker(new URL('./evaluate.worker.ts', import.meta.url), { type: 'module' });
   return createEvaluator(worker as unknown as Port);
 }

@@ -71,8 +71,14 @@ function settle(before: Plan, after: Plan, paths: readonly (readonly [string, st
 }
 
 /** Runs a command on a plan. The plan itself is never written to; a step without patches changed nothing. */
-export function runCommand(plan: Plan, command: AnyCommand, args: unknown, ctx: CommandContext): Step | Refusal {
+export function runCommand(
+  plan: Plan,
+  command: AnyCommand,
+  args: unknown,
+  given: Omit<CommandContext, 'before'>,
+): Step | Refusal {
   const kind = command as unknown as Command;
+  const ctx: CommandContext = { ...given, before: plan };
   const read = v.safeParse(kind.args, args);
   if (!read.success) {
     const [issue] = read.issues;

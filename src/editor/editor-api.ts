@@ -130,7 +130,7 @@ export interface AssumedMm {
 export interface Assumptions {
   readonly ceilingMm: number;
   readonly buildUpMm: number;
-  /** Middle of a pipe in the void over a ceiling, above the ceiling's underside. */
+  /** Middle of a pipe in the void over the ceiling, above the floor. */
   readonly inVoid: AssumedMm;
   /** Tails of a boiler on the wall, above the floor. */
   readonly boilerTail: AssumedMm;

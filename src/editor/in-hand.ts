@@ -25,7 +25,7 @@ export function startInHand(storey: string, assumptions: Assumptions): InHand {
     turns: 'elbow',
     height: { from: 'floor', of: storey, mm: assumptions.skirting.mm },
     pointKind: 'boiler',
-    itemKind: 'isolating-valve',
+    itemKind: 'isolation-valve',
     openingKind: 'door',
     wallThicknessMm: assumptions.wallThicknessMm,
     wallConstruction: 'block',

@@ -5,6 +5,8 @@ import type { Case, Plan } from '../../plan/plan.ts';
 /** What a command may lean on besides the plan and its arguments. */
 export interface CommandContext {
   readonly ids: IdMaker;
+  /** The plan as it stood before the command. */
+  readonly before: Plan;
   readonly chosen: Case;
   /** Option of a new thing: null while the survey is drawn, since everything surveyed has none. */
   readonly option: string | null;

@@ -1,0 +1,32 @@
+import * as v from 'valibot';
+import { id } from '../../plan/records/parts.ts';
+import { blobRef } from '../../plan/records/statements.ts';
+import { defineCommand, refuse } from './define-command.ts';
+
+const { hash, kind, name, mediaType, on, place } = blobRef.entries;
+
+/** Pins a photo, sheet or traced plan, whose bytes lie elsewhere. Without `blobRef` a new one is made. */
+export default defineCommand({
+  id: 'blob.set',
+  label: (args) => `pin ${args.kind}`,
+  args: v.object({
+    blobRef: v.optional(id<'blobRef'>()),
+    hash,
+    kind,
+    name: v.optional(name, ''),
+    mediaType,
+    on: v.optional(on, null),
+    place: v.optional(place, null),
+  }),
+  run(draft, args, ctx) {
+    const { blobRef, ...told } = args;
+    if (blobRef !== undefined && !draft.blobRefs[blobRef]) refuse('That picture is no longer there.');
+    const made = blobRef ?? ctx.ids.next('b');
+    draft.blobRefs[made] = { id: made, ...told };
+    return [made];
+  },
+  example(plan, rng) {
+    const on = rng.pick([null, ...Object.keys(plan.points)]) ?? null;
+    return { hash: 'abc', kind: rng.pick(['photo', 'trace', 'sheet']), mediaType: 'image/png', on };
+  },
+});

@@ -1,0 +1,56 @@
+import * as v from 'valibot';
+import { makePoint } from '../../catalogue/make-point.ts';
+import { pointKinds } from '../../catalogue/point-kinds.ts';
+import { free, heightRef, hosted } from '../../plan/records/parts.ts';
+import { field, point } from '../../plan/records/pipework.ts';
+import { defineCommand, refuse } from './define-command.ts';
+
+const { storey, name, thing, sureness, size } = point.entries;
+const height = v.optional(heightRef);
+
+/** Places a boiler, meter, tap… free on the floor or on a wall's side. Without a height it takes the one of its kind. */
+export default defineCommand({
+  id: 'point.add',
+  label: (args) => `place ${(pointKinds.get(args.kind)?.label ?? args.kind).toLowerCase()}`,
+  args: v.object({
+    kind: point.entries.kind,
+    storey,
+    place: v.variant('on', [v.object({ ...free.entries, height }), v.object({ ...hosted.entries, height })]),
+    name: v.optional(name),
+    size: v.optional(v.partial(v.object(size.entries))),
+    fields: v.optional(v.record(v.string(), field)),
+    thing: v.optional(thing),
+    sureness: v.optional(sureness, 'seen'),
+  }),
+  run(draft, args, ctx) {
+    const { kind, storey, place, ...rest } = args;
+    if (!pointKinds.has(kind)) refuse(`There is no kind of point called ${kind}.`);
+    if (!draft.storeys[storey]) refuse('That floor is no longer there.');
+    if (place.on === 'wall' && !draft.walls[place.wall]) refuse('That wall is no longer there.');
+    const told = Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined));
+    const { height, ...where } = place;
+    const id = ctx.ids.next('p');
+    const choices = { id, storey, option: ctx.option, ...told };
+    draft.points[id] = makePoint(kind, { ...choices, place: height ? { ...where, height } : where });
+    return [id];
+  },
+  example(plan, rng) {
+    const storey = rng.pick(Object.keys(plan.storeys));
+    if (storey === undefined) return null;
+    const kind = rng.pick(['boiler', 'gas-meter', 'hob', 'radiator']);
+    const wall = rng.pick(Object.keys(plan.walls));
+    const along = rng.below(3000) / 7;
+    const place =
+      wall !== undefined && rng.below(2) === 0
+        ? {
+            on: 'wall',
+            wall,
+            side: rng.pick(['left', 'right']),
+            from: rng.pick(['a', 'b']),
+            alongMm: along,
+            standOffMm: 0,
+          }
+        : { on: 'storey', x: along, y: along * 3, angleDeg: rng.below(360) };
+    return { kind, storey, place };
+  },
+});

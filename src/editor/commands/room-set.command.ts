@@ -1,0 +1,31 @@
+import * as v from 'valibot';
+import { room } from '../../plan/records/building.ts';
+import { id } from '../../plan/records/parts.ts';
+import { called, change } from './change-of.ts';
+import { defineCommand, refuse } from './define-command.ts';
+
+const { seed, name, use, heated, floorMm, ceilingMm, finishes, escapeRoute } = room.entries;
+
+export default defineCommand({
+  id: 'room.set',
+  label: (args, before) => `change ${called(before, args.room, 'room')}`,
+  args: v.object({
+    room: id<'room'>(),
+    change: v.partial(v.object({ seed, name, use, heated, floorMm, ceilingMm, finishes, escapeRoute })),
+  }),
+  run(draft, args) {
+    change(draft.rooms[args.room] ?? refuse('That room is no longer there.'), args.change);
+    return [];
+  },
+  example(plan, rng) {
+    const room = rng.pick(Object.keys(plan.rooms));
+    const changes = [
+      { name: 'hall' },
+      { use: 'bathroom' },
+      { heated: true },
+      { ceilingMm: 2250 },
+      { escapeRoute: true },
+    ];
+    return room === undefined ? null : { room, change: rng.pick(changes) };
+  },
+});

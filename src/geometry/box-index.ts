@@ -35,16 +35,26 @@ class Tree<T extends Boxed> extends RBush<Placed<T>> {
   }
 }
 
-/** An index in plan with a sieve by height: houses are wide and have few storeys. Built once, not changed. */
-export function createBoxIndex<T extends Boxed>(entries: readonly T[]): BoxIndex<T> {
+/** What an index is asked of. Built once, never changed, so many may ask it. */
+export interface BoxTree<T extends Boxed> {
+  readonly size: number;
+  readonly near: (box: Box3) => readonly Placed<T>[];
+}
+
+export function boxTree<T extends Boxed>(entries: readonly T[]): BoxTree<T> {
   const tree = new Tree<T>();
   tree.load(entries.map((entry, order) => ({ order, entry })));
+  return { size: entries.length, near: (box) => tree.search(box) };
+}
+
+/** A tree in plan with a sieve by height, since houses are wide and have few storeys. It counts for itself only. */
+export function askBoxes<T extends Boxed>(tree: BoxTree<T>): BoxIndex<T> {
   const counts: IndexCounts = { queries: 0, candidates: 0 };
   return {
-    size: entries.length,
+    size: tree.size,
     counts,
     search(box) {
-      const near = tree.search(box);
+      const near = tree.near(box);
       counts.queries += 1;
       counts.candidates += near.length;
       return near
@@ -54,3 +64,5 @@ export function createBoxIndex<T extends Boxed>(entries: readonly T[]): BoxIndex
     },
   };
 }
+
+export const createBoxIndex = <T extends Boxed>(entries: readonly T[]): BoxIndex<T> => askBoxes(boxTree(entries));

@@ -3,7 +3,7 @@ import type { Wall } from '../plan/records/building.ts';
 import type { HostedPlace, Xy, Xyz } from '../plan/records/parts.ts';
 import type { Facing, Point } from '../plan/records/pipework.ts';
 import { type Doubt, resolveHeight } from './heights.ts';
-import { add, left, scale, sub, unit } from './vec.ts';
+import { add, direction, left, scale, sub, unit } from './vec.ts';
 
 /** A point's own frame: x to the right as one faces it, y out towards the reader, z up, from its origin. */
 export interface Frame {
@@ -50,12 +50,11 @@ export function pointFrame(plan: Plan, point: Point, depth = 0): Frame | undefin
     const host = hostedXy(plan, point.place);
     return host && { origin: { ...host.at, z: h.z }, right: host.right, out: host.out, zLo, zHi, doubts };
   }
-  const a = (point.place.angleDeg * Math.PI) / 180;
-  const right = { x: Math.cos(a), y: Math.sin(a) };
+  const right = direction(point.place.angleDeg);
   return {
     origin: { x: point.place.x, y: point.place.y, z: h.z },
     right,
-    out: { x: right.y, y: -right.x },
+    out: scale(left(right), -1),
     zLo,
     zHi,
     doubts,

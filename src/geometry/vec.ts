@@ -16,6 +16,20 @@ export const unit = (a: Xy): Xy => {
   return l === 0 ? { x: 1, y: 0 } : { x: a.x / l, y: a.y / l };
 };
 
+/** Unit vector at an angle anticlockwise from x; exact at quarter turns, where a house has nearly all of its angles. */
+export function direction(deg: number): Xy {
+  const quarter = (((deg % 360) + 360) % 360) / 90;
+  if (Number.isInteger(quarter)) return QUARTERS[quarter % 4] ?? { x: 1, y: 0 };
+  const a = (deg * Math.PI) / 180;
+  return { x: Math.cos(a), y: Math.sin(a) };
+}
+const QUARTERS: readonly Xy[] = [
+  { x: 1, y: 0 },
+  { x: 0, y: 1 },
+  { x: -1, y: 0 },
+  { x: 0, y: -1 },
+];
+
 export const sub3 = (a: Xyz, b: Xyz): Xyz => ({ x: a.x - b.x, y: a.y - b.y, z: a.z - b.z });
 export const add3 = (a: Xyz, b: Xyz): Xyz => ({ x: a.x + b.x, y: a.y + b.y, z: a.z + b.z });
 export const scale3 = (a: Xyz, k: number): Xyz => ({ x: a.x * k, y: a.y * k, z: a.z * k });

@@ -1,0 +1,24 @@
+/** What is asked with how many sets of records at most is kept before the oldest goes. */
+const KEPT = 32;
+
+const same = (a: readonly unknown[], b: readonly unknown[]): boolean =>
+  a.length === b.length && a.every((entry, i) => Object.is(entry, b[i]));
+
+/**
+ * Remembers what a pure function made of a list of records, for as long as these are the very same objects in the same
+ * order. Records are never changed in place, so the same objects give the same answer.
+ */
+export function rememberByRecords<R, T>(work: (records: readonly R[]) => T): (records: readonly R[]) => T {
+  const kept: { records: readonly R[]; answer: T }[] = [];
+  return (records) => {
+    const i = kept.findIndex((k) => same(k.records, records));
+    const hit = i < 0 ? { records, answer: work(records) } : kept[i];
+    if (!hit) throw new Error('unreachable');
+    if (i !== 0) {
+      if (i > 0) kept.splice(i, 1);
+      kept.unshift(hit);
+      kept.length = Math.min(kept.length, KEPT);
+    }
+    return hit.answer;
+  };
+}

@@ -6,8 +6,12 @@ import { writePlan } from '../../src/files/format/write-plan.ts';
 import { type Plan, planSchema } from '../../src/plan/plan.ts';
 import { danglingReferences } from '../../src/plan/references.ts';
 import { flatPlan } from './flat-plan.ts';
+import { twoStoreyPlan } from './two-storey-plan.ts';
 
-const demos: readonly [name: string, make: () => Plan][] = [['flat', flatPlan]];
+const demos: readonly [name: string, make: () => Plan][] = [
+  ['flat', flatPlan],
+  ['two-storey', twoStoreyPlan],
+];
 
 describe.each(demos)('demo plan %s', (name, make) => {
   const path = fileURLToPath(new URL(`../../demo-plans/${name}.plan.json`, import.meta.url));

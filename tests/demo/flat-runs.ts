@@ -58,7 +58,7 @@ function heating(k: HouseKit): void {
     name: 'Heating flow',
     joining: 'endFeed',
     tube: copper('22x0.9'),
-    corners: [boiler('heatingFlow'), low([680, 6240], 150), low([5150, 6240], 150), tails('heatingFlow')],
+    corners: [boiler('flow'), low([680, 6240], 150), low([5150, 6240], 150), tails('flow')],
   });
   k.run({
     id: 'B-r1',
@@ -66,7 +66,7 @@ function heating(k: HouseKit): void {
     name: 'Heating return',
     joining: 'endFeed',
     tube: copper('22x0.9'),
-    corners: [boiler('heatingReturn'), low([920, 6240], 210), low([5210, 6240], 210), tails('heatingReturn')],
+    corners: [boiler('return'), low([920, 6240], 210), low([5210, 6240], 210), tails('return')],
   });
 }
 
@@ -114,32 +114,7 @@ function drains(k: HouseKit): void {
   });
 }
 
-/** What the taps hang on today, behind walls and under the bath: only bounded, never seen. */
-function unseen(k: HouseKit): void {
-  const to = (id: string, from: [string, string], point: string, connection: string, lengthMm: Pair, bends: Pair) => ({
-    id,
-    from: { point: from[0], connection: from[1] },
-    to: { point, connection },
-    lengthMm,
-    bends,
-    tube: copper('15x0.7'),
-  });
-  k.unseen({ id: 'B-eh', service: 'hot', name: 'Hot to the taps, unseen' }, [
-    to('B-eh-bath', ['B-OT', 'hot'], 'B-BT', 'hot', [3200, 4500], [3, 6]),
-    to('B-eh-shower', ['B-OT', 'hot'], 'B-SH', 'hot', [3600, 5500], [3, 7]),
-    to('B-eh-basin', ['B-OT', 'hot'], 'B-BA', 'hot', [900, 1800], [2, 4]),
-    to('B-eh-sink', ['B-OT', 'hot'], 'B-KS', 'hot', [5200, 7000], [4, 8]),
-  ]);
-  k.unseen({ id: 'B-ec', service: 'cold', name: 'Cold to the taps, unseen' }, [
-    to('B-ec-sink', ['B-ST', 'out'], 'B-KS', 'cold', [600, 1000], [2, 4]),
-    to('B-ec-bath', ['B-ST', 'out'], 'B-BT', 'cold', [1600, 2500], [3, 6]),
-    to('B-ec-shower', ['B-ST', 'out'], 'B-SH', 'cold', [2500, 4000], [3, 7]),
-    to('B-ec-basin', ['B-ST', 'out'], 'B-BA', 'cold', [5000, 6500], [4, 8]),
-  ]);
-}
-
 export function flatRuns(k: HouseKit): void {
-  unseen(k);
   gas(k);
   heating(k);
   water(k);

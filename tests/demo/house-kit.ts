@@ -41,8 +41,8 @@ export interface RunTold {
 
 export interface StretchTold {
   readonly id: string;
-  readonly from: { readonly point: string; readonly connection: string };
-  readonly to: { readonly point: string; readonly connection: string };
+  readonly from: Corner;
+  readonly to: Corner;
   readonly lengthMm: Pair;
   readonly bends: Pair;
   readonly tube: Leg['tube'];
@@ -133,25 +133,26 @@ export function houseKit(plan: Plan, storey: string, option: string) {
     run(told: RunTold, of: string | null = option, on = storey) {
       const { id, service, name, joining } = told;
       plan.runs[id] = { id, service, name, joining, turns: told.turns ?? 'elbow', option: of };
+      // A run told in two parts goes on counting.
+      const first = Object.values(plan.legs).filter((l) => l.run === id).length;
       const ids = told.corners.map((corner, i) => nodeFor(corner, id, i, of, on));
       ids.slice(1).forEach((b, i) => {
-        const leg = `${id}-${i + 1}`;
+        const leg = `${id}-${first + i + 1}`;
         const tube = told.tubes?.[i] ?? told.tube;
         const ends = { run: id, a: ids[i] ?? b, b };
         plan.legs[leg] = { id: leg, ...ends, tube, insulation: null, option: of, sureness: told.sureness ?? 'seen' };
       });
     },
-    /** Pipe that is there and that nobody can see, from one point to others. */
-    unseen(run: { id: string; service: string; name: string }, stretches: readonly StretchTold[]) {
-      plan.runs[run.id] = { ...run, joining: 'endFeed', turns: 'elbow', option: null };
+    /** Pipe of a surveyed run that nobody can see. */
+    unseen(run: string, stretches: readonly StretchTold[]) {
       for (const s of stretches) {
-        const a = nodeFor(s.from, run.id, 0, null, storey);
-        const b = nodeFor(s.to, run.id, 1, null, storey);
+        const a = nodeFor(s.from, run, 0, null, storey);
+        const b = nodeFor(s.to, run, 1, null, storey);
         const bounds = {
           lengthMm: { lo: s.lengthMm[0], hi: s.lengthMm[1] },
           bends: { lo: s.bends[0], hi: s.bends[1] },
         };
-        plan.stretches[s.id] = { id: s.id, run: run.id, a, b, ...bounds, tube: s.tube, option: null };
+        plan.stretches[s.id] = { id: s.id, run, a, b, ...bounds, tube: s.tube, option: null };
       }
     },
   };

@@ -12,6 +12,7 @@ import { limitFor } from '../limits.ts';
 import { sayPoint, saySize, sentence } from '../say-names.ts';
 import { applianceLoad } from './appliance-load.ts';
 import type { FittingCounts } from './section-fittings.ts';
+import { sectionFlows } from './section-flows.ts';
 
 export interface GasAppliance {
   readonly vertex: string;
@@ -90,10 +91,12 @@ function appliancesOf(
   });
 }
 
-/** Flow of a section: every appliance beyond it at once. An unknown one leaves the low side only. */
-function flowThrough(section: Section, flows: ReadonlyMap<string, Quantity | null>): Quantity {
-  const beyond = section.serves.map((v) => flows.get(v) ?? anything('m3/h', 2));
-  return beyond.length === 0 ? nothing : addQuantities(beyond);
+/** A section the gas goes through against the way its path is walked gains what it would lose. */
+function backwards(result: SectionDrop): SectionDrop {
+  const { lo, hi, value } = result.drop;
+  return hi === null
+    ? result
+    : { ...result, drop: { ...result.drop, lo: -hi, hi: -lo, value: value === null ? null : -value } };
 }
 
 function meterOf(network: Network, trace: Trace, flows: ReadonlyMap<string, Quantity | null>): GasMeter | null {
@@ -115,20 +118,24 @@ export function solveGas(network: Network, trace: Trace, fittings: FittingCounts
   const { plan } = network;
   const found = appliancesOf(network, trace);
   const flows = new Map(found.map((a) => [a.vertex, a.flow]));
+  const askOf = (section: Section, flow: Quantity): PathSection => ({
+    label: labelOf(network, section),
+    tubeKind: section.tube.kind,
+    size: section.tube.size,
+    lengthM: lengthOf(section),
+    fittings: fittings(section),
+    flow,
+    gas: plan.basis.gas,
+    editions: plan.basis.editions,
+    kept: section.legs.every((leg) => network.edges.get(leg)?.state === 'there'),
+  });
+  const shared = sectionFlows(trace, flows, askOf);
   const sections = new Map<string, GasSection>();
   for (const section of trace.sections) {
-    const ask: PathSection = {
-      label: labelOf(network, section),
-      tubeKind: section.tube.kind,
-      size: section.tube.size,
-      lengthM: lengthOf(section),
-      fittings: fittings(section),
-      flow: section.sound ? flowThrough(section, flows) : anything('m3/h', 2),
-      gas: plan.basis.gas,
-      editions: plan.basis.editions,
-      kept: section.legs.every((leg) => network.edges.get(leg)?.state === 'there'),
-    };
-    sections.set(section.id, { section, ask, result: sectionDrop(ask) });
+    const { flow, against } = shared.get(section.id) ?? { flow: nothing, against: false };
+    const ask = askOf(section, flow);
+    const result = sectionDrop(ask);
+    sections.set(section.id, { section, ask, result: against ? backwards(result) : result });
   }
   const general = pressureLimit(plan.basis.gas, plan.basis.editions);
   const appliances = found.map((a): GasAppliance => {
@@ -144,7 +151,7 @@ export function solveGas(network: Network, trace: Trace, fittings: FittingCounts
         note: null,
       });
     const limit = held?.figure ?? null;
-    const sound = parts.length > 0 && path.every((s) => s.sound && !s.onRing);
+    const sound = parts.length > 0 && path.every((s) => s.sound);
     const verdict = !sound || !limit ? 'cantTell' : againstMost(drop.drop, limit.lo);
     return {
       ...a,

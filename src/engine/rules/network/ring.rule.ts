@@ -23,7 +23,7 @@ export default defineRule({
   say: {
     fault: {
       title: '{run}: a ring',
-      why: '{say} The share of each way is not told, so no drop is printed along it.',
+      why: '{say} The figures share the flow so that both ways lose the same; an old ring is rarely that clean inside.',
       todo: 'Take one of its legs out, or cap it, so that every appliance has one way from the meter.',
     },
     cantTell: {

@@ -28,6 +28,8 @@ export interface Shift {
   readonly n: Vec;
   readonly gaps: readonly number[];
   readonly index: number;
+  /** What of the bank stays where it is: 0 its first line, 1 its last, 0.5 the middle. Away from a wall, not into it. */
+  readonly anchor: number;
 }
 /** How a place moves when its bank is spread: along one line, or at the meeting of two. */
 export type Spread = readonly Shift[];
@@ -40,8 +42,8 @@ export interface LineItem {
   readonly roundMm?: number;
   /** Most that may be left off each end, in mm of the plane, for the rounding of a corner drawn by its node; 0: nothing. */
   readonly trim?: Vec;
-  /** Where something passes in front: mm of the plane along the line. The line is broken there. */
-  readonly gaps?: readonly number[];
+  /** Where something passes in front, and how that moves with its bank. The line is broken there. */
+  readonly gaps?: readonly { readonly at: Vec; readonly spread?: Spread }[];
   /** One for each of `pts`. */
   readonly spread?: readonly Spread[];
   /** Offset of each of `pts` in paper mm (x right, y up), so that leaders keep their shape at every scale. */
@@ -133,7 +135,13 @@ export type Wish =
       readonly how: string | null;
       readonly rank: number;
       readonly spread?: Spread;
+      /** Paper mm about `at` that belong to the mark it speaks of: the leader starts there. */
+      readonly clearMm?: number;
+      /** Said of a line rather than of a thing: stands close by it without a leader. */
+      readonly near?: boolean;
     }
+  /** Letters of a symbol: inside it where there is room (`half` is half its size in mm), else beside it. */
+  | { readonly w: 'letter'; readonly at: Vec; readonly text: string; readonly ink: string; readonly half: Vec }
   /** A name that stands inside its own outline. */
   | {
       readonly w: 'name';

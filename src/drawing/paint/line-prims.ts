@@ -78,6 +78,19 @@ function crosses(pts: readonly Vec[], every: number, frame: Frame, ink: string):
   });
 }
 
+/** Middles of the breaks, along the line from where it starts to be painted. */
+function gapsAlong(item: LineItem, frame: Frame, pts: readonly Vec[], start: number): number[] {
+  const [a, b] = [pts[0], pts.at(-1)];
+  if (!item.gaps || !a || !b) return [];
+  const l = apart(a, b) || 1;
+  return item.gaps
+    .map((gap) => {
+      const [x, y] = place(frame, gap.at, gap.spread);
+      return ((x - a[0]) * (b[0] - a[0]) + (y - a[1]) * (b[1] - a[1])) / l - start;
+    })
+    .sort((p, q) => p - q);
+}
+
 /** A line as painted: ends left to corners, the beat fitted, broken where something passes in front, hollow, struck. */
 export function linePrims(item: LineItem, frame: Frame, look: Look): Prim[] {
   const { style } = item;
@@ -97,8 +110,7 @@ export function linePrims(item: LineItem, frame: Frame, look: Look): Prim[] {
   const half = (PEN.crossGapWidths * style.pen * frame.perPaperMm) / 2;
   const pieces: { pts: readonly Vec[]; at: number }[] = [];
   let from = 0;
-  for (const gap of [...(item.gaps ?? [])].sort((a, b) => a - b)) {
-    const middle = gap * frame.perMm - start;
+  for (const middle of gapsAlong(item, frame, all, start)) {
     if (middle - half > from) pieces.push({ pts: part(pts, from, Math.min(length, middle - half)), at: from });
     from = Math.max(from, middle + half);
   }

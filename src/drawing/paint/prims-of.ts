@@ -5,6 +5,7 @@ import { baselineDrop, textWidth } from '../text/measure.ts';
 import { findingPrims } from './finding-prims.ts';
 import { type Frame, place } from './frame.ts';
 import { slants } from './hatch.ts';
+import { itemPrims } from './item-prims.ts';
 import { cornerPrims, linePrims } from './line-prims.ts';
 import { markPen } from './mark-pen.ts';
 import { PIPE_MARKS } from './pipe-marks.ts';
@@ -97,6 +98,7 @@ function textPrims(item: TextItem, frame: Frame, look: Look): Prim[] {
 function markPrims(item: MarkItem, frame: Frame, look: Look): Prim[] {
   const m = markPen(item, frame, look);
   if (item.mark.startsWith('finding:')) return findingPrims(m, item.mark.slice(8), item.text ?? '', frame.medium);
+  if (item.mark.startsWith('item:')) return itemPrims(m, item.mark.slice(5), frame.medium);
   const draw = PIPE_MARKS[item.mark] ?? PIPE_MARKS.dot;
   return draw ? draw(m, item.sizeMm ?? 0) : [];
 }

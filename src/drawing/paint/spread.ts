@@ -13,7 +13,7 @@ export function shiftMm(shift: Shift, mmPerPaperMm: number): number {
     whole += grown;
     if (i < shift.index) before += grown;
   });
-  return before - whole / 2;
+  return before - whole * shift.anchor;
 }
 
 /** Movement of a place, in mm of the plane: along one normal, or to where two moved lines meet. */

@@ -1,0 +1,63 @@
+import type { Plan } from '../../plan/plan.ts';
+import type { Fragment, Spread, Wish } from '../display-list.ts';
+import { PEN } from '../look/tokens.ts';
+import type { Plane } from '../pipes/plane.ts';
+import type { Riser } from '../pipes/risers.ts';
+import { levelOf } from '../text/say-level.ts';
+import { makeFragment } from './fragment.ts';
+
+const pointAt = (plan: Plan, vertex: string): string | undefined => {
+  const slash = vertex.indexOf('/');
+  return slash < 0 ? undefined : plan.points[vertex.slice(0, slash)]?.name;
+};
+
+/** "up 500 to 2420", "15 down to 900": with its size where no neighbour on the drawing says it. */
+export function sayRiser(plan: Plan, riser: Riser, storey: string, sized: boolean): string {
+  const size = sized && riser.owner.size !== '' ? `${riser.owner.size} ` : '';
+  const from = levelOf(plan, riser.from, storey);
+  const upTo = levelOf(plan, riser.upTo, riser.legs.at(-1)?.placeB.storey ?? storey, storey);
+  return riser.upTo > riser.from ? `${size}up ${from} to ${upTo}` : `${size}down to ${upTo}`;
+}
+
+/** A leg seen from its end: comes up to the reader, or goes away. */
+export function riserFragment(
+  plan: Plan,
+  riser: Riser,
+  plane: Plane,
+  spread: Spread | undefined,
+  sized: boolean,
+): Fragment {
+  const { owner } = riser;
+  const moved = spread ? { spread } : {};
+  const ends = pointAt(plan, riser.endVertex);
+  const wishes: Wish[] =
+    plane.view.kind === 'plan'
+      ? [
+          {
+            w: 'flag',
+            at: owner.a,
+            what: sayRiser(plan, riser, plane.storey, sized),
+            how: ends === undefined ? null : `to ${ends.charAt(0).toLowerCase()}${ends.slice(1)}`,
+            rank: 2,
+            clearMm: PEN.riseRadius,
+            ...moved,
+          },
+        ]
+      : [];
+  return makeFragment(
+    owner.record.id,
+    owner.map,
+    'item',
+    [
+      {
+        t: 'mark',
+        mark: riser.upTo > riser.from ? 'rise' : 'drop',
+        at: owner.a,
+        turnDeg: 0,
+        ink: owner.style.ink,
+        ...moved,
+      },
+    ],
+    wishes,
+  );
+}

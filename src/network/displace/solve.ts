@@ -1,0 +1,95 @@
+import { Refusal } from './changes.ts';
+import { fallChange, type LevelMoves, solveFalls } from './falls.ts';
+import type { AxisIndex, Triple } from './frame.ts';
+import { byFarthest, groupsIn } from './groups.ts';
+import type { LegLaw, Pipework } from './law.ts';
+import { sayRun } from './say.ts';
+import { type Cut, cutsBetween, type Spread, type Stays, type Together, together } from './spread.ts';
+
+/** A leg that is parted in its middle along an axis, so that one end can stay while the other goes along. */
+export interface Jog {
+  readonly law: LegLaw;
+  readonly axis: AxisIndex;
+}
+
+export interface Solved {
+  /** mm along the axes, for every node that moves. */
+  readonly moved: ReadonlyMap<string, Triple>;
+  readonly jogs: readonly Jog[];
+}
+
+/** `told`: nodes whose move is given, in mm along the axes. `loose`: slanting legs that take up a move along themselves. */
+export interface Asked {
+  readonly pipes: Pipework;
+  readonly told: ReadonlyMap<string, Triple>;
+  readonly stays: Stays;
+  readonly loose: ReadonlySet<string>;
+}
+
+const SAME_MM = 1e-6;
+
+/** The nearest leg with room for the jog, or else the longest. */
+function legForJog(cuts: readonly Cut[], mm: number): Cut | undefined {
+  const able = cuts.filter(({ law }) => law.axis !== null && !law.downhill);
+  const roomy = able.find(({ law }) => law.lengthMm >= mm);
+  return roomy ?? [...able].sort((a, b) => b.law.lengthMm - a.law.lengthMm)[0];
+}
+
+function stuck(pipes: Pipework, part: Together, why: string): Refusal {
+  return new Refusal(`${sayRun(pipes.plan, part.links[0]?.leg.run)} cannot follow: ${why}`);
+}
+
+/** Everything that goes along takes the same move; where its ends are held apart, one leg takes a jog. */
+function solveTogether(asked: Asked, axis: AxisIndex, part: Together, moved: Map<string, number>, jogs: Jog[]): void {
+  const { pipes, told, stays } = asked;
+  const [one, other, ...more] = byFarthest(groupsIn(part, told, stays, axis));
+  if (!one) return;
+  if (!other) {
+    for (const node of part.nodes) moved.set(node, one.mm);
+    return;
+  }
+  if (more.length > 0) throw stuck(pipes, part, 'its ends are moved by different amounts.');
+  const cut = legForJog(cutsBetween(part, one.nodes, other.nodes, stays), Math.abs(one.mm - other.mm));
+  if (!cut) throw stuck(pipes, part, 'it is held at both sides, and no one leg of it can take a jog. Draw it anew.');
+  if (jogs.some((j) => j.law.leg.run === cut.law.leg.run)) {
+    throw stuck(pipes, part, 'it would need more than one jog. Draw it anew.');
+  }
+  jogs.push({ law: cut.law, axis });
+  for (const node of part.nodes) moved.set(node, cut.side.has(node) ? one.mm : other.mm);
+}
+
+/** Every place that has to move so that all pipes stay joined and keep their ways. Throws a Refusal where that cannot be. */
+export function solve(asked: Asked): Solved {
+  const { pipes, told, stays, loose } = asked;
+  const jogs: Jog[] = [];
+  const byAxis: [Map<string, number>, Map<string, number>, Map<string, number>] = [new Map(), new Map(), new Map()];
+  const level: LevelMoves = [byAxis[0], byAxis[1]];
+  const run = (axis: AxisIndex, starts: Iterable<string>): void => {
+    const spread: Spread = { pipes, axis, stays, loose };
+    const done = new Set<string>();
+    for (const start of starts) {
+      if (done.has(start)) continue;
+      const part = together(spread, start);
+      for (const node of part.nodes) if (!stays(node)) done.add(node);
+      if (axis === 2 && part.links.some((law) => law.fallMm !== null)) solveFalls(asked, level, part, byAxis[2]);
+      else solveTogether(asked, axis, part, byAxis[axis], jogs);
+    }
+  };
+  const toldAlong = (axis: AxisIndex) => [...told].filter(([, by]) => Math.abs(by[axis]) > SAME_MM).map(([n]) => n);
+  run(0, toldAlong(0));
+  run(1, toldAlong(1));
+  const fallsChanged = [...new Set([...byAxis[0].keys(), ...byAxis[1].keys()])].filter((node) =>
+    pipes.at.legsAt(node).some((leg) => {
+      const law = pipes.law(leg);
+      return law && Math.abs(fallChange(law, level)) > SAME_MM;
+    }),
+  );
+  run(2, [...toldAlong(2), ...fallsChanged]);
+  const moved = new Map<string, Triple>();
+  for (const node of new Set(byAxis.flatMap((m) => [...m.keys()]))) {
+    const by = byAxis.map((m) => m.get(node) ?? 0);
+    if (stays(node) || by.every((mm) => Math.abs(mm) < SAME_MM)) continue;
+    moved.set(node, [by[0] ?? 0, by[1] ?? 0, by[2] ?? 0]);
+  }
+  return { moved, jogs };
+}

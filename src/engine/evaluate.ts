@@ -1,7 +1,7 @@
 import type { Case, Plan } from '../plan/plan.ts';
 import { source } from '../reference/tables.ts';
 import { byWorst, type Finding, type Outcome } from '../report/finding.ts';
-import type { CitedSource, Report } from '../report/report.ts';
+import type { CitedSource, Report, RunFacts } from '../report/report.ts';
 import type { Section } from '../report/section.ts';
 import type { Cite } from '../report/working.ts';
 import { applyRule } from './apply-rule.ts';
@@ -12,6 +12,7 @@ import { give } from './given.ts';
 import { legFacts } from './leg-facts.ts';
 import { linesOf } from './materials/lines.ts';
 import { allPieces } from './materials/pieces.ts';
+import { runFacts } from './run-facts.ts';
 
 function byId<T extends { readonly id: string }>(files: Record<string, T>): ReadonlyMap<string, T> {
   const found = new Map<string, T>();
@@ -36,10 +37,11 @@ const sections: readonly SectionKind[] = [
 export { checkInputs, type Sum } from './define-sum.ts';
 export { give } from './given.ts';
 
-function citesIn(findings: readonly Finding[], written: readonly Section[]): Cite[] {
+function citesIn(findings: readonly Finding[], written: readonly Section[], runs: readonly RunFacts[]): Cite[] {
+  const ofRuns = runs.flatMap((r) => r.workings.flatMap((w) => w.steps.flatMap((s) => s.cites)));
   const ofFindings = findings.flatMap((f) => [...f.cites, ...(f.working?.steps.flatMap((s) => s.cites) ?? [])]);
   const ofRows = written.flatMap((s) => s.rows.flatMap((r) => (r.kind === 'sum' || r.kind === 'note' ? r.cites : [])));
-  return [...ofFindings, ...ofRows];
+  return [...ofFindings, ...ofRows, ...ofRuns];
 }
 
 function sourcesOf(cites: readonly Cite[]): CitedSource[] {
@@ -74,6 +76,7 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
     return section ? [{ id: kind.id, order: kind.order, ...section }] : [];
   });
   const pieces = allPieces(given);
+  const runs = runFacts(given);
   return {
     format: 'kickset-report',
     version: 1,
@@ -85,7 +88,8 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
     pieces,
     lines: linesOf(plan, chosen, pieces),
     legs: legFacts(given),
-    sources: sourcesOf(citesIn(findings, written)),
+    runs,
+    sources: sourcesOf(citesIn(findings, written, runs)),
     counts: {
       stop: count(findings, 'stop'),
       check: count(findings, 'check'),

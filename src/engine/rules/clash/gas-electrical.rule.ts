@@ -9,7 +9,7 @@ import { example } from '../../example.ts';
 import { quantityOf } from '../../gas/said.ts';
 import type { Given } from '../../given.ts';
 import { atPlace } from '../../places.ts';
-import { sayPoint, sayRun } from '../../say-names.ts';
+import { midSentence, sayPoint, sayRun } from '../../say-names.ts';
 
 /** Rows of the clearance table by kind of point. */
 const ROW: Readonly<Record<string, string>> = {
@@ -30,7 +30,7 @@ function judgeOne(given: Given, point: Point): Fault[] {
   const clear = clearTo(given, point);
   if (!clear || !given.network.alive.has('points', point.id)) return [];
   const body = pointBox(given.plan, point);
-  const name = sayPoint(given.plan, point.id);
+  const name = midSentence(sayPoint(given.plan, point.id));
   if (clear.is !== 'known') return [];
   if (!body)
     return [

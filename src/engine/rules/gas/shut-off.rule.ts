@@ -4,6 +4,7 @@ import { defineRule, type Fault } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
 import { atVertex } from '../../places.ts';
+import { midSentence } from '../../say-names.ts';
 
 /** Items that shut gas off at an appliance. */
 const SHUTS = new Set(['gas-cock', 'isolation-valve']);
@@ -37,7 +38,7 @@ function judge(given: Given): Fault[] {
         outcome: 'check',
         ids: [a.point],
         legs: [edge.id],
-        words: { name: a.name },
+        words: { name: midSentence(a.name) },
         at: atVertex(given.network, a.vertex),
       },
     ];

@@ -1,5 +1,6 @@
 import { JOINING_WORDS } from '../../../catalogue/joining-words.ts';
 import { services } from '../../../catalogue/services.ts';
+import type { Joining } from '../../../plan/records/pipework.ts';
 import { word } from '../../../reference/figure.ts';
 import { tables } from '../../../reference/tables.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
@@ -45,7 +46,7 @@ function judge(given: Given): Fault[] {
   });
 }
 
-const run = (service: string, joining: 'pushFit' | 'endFeed' | 'press', kind: string, size: string) =>
+const run = (service: string, joining: Joining, kind: string, size: string) =>
   example().run(
     'r',
     service,
@@ -86,6 +87,11 @@ export default defineRule({
       name: 'solder on condensate',
       given: () => run('condensate', 'endFeed', 'plastic-overflow', '21.5'),
       expect: 'check',
+    },
+    {
+      name: 'threads on condensate, of which nothing was read',
+      given: () => run('condensate', 'threaded', 'plastic-overflow', '21.5'),
+      expect: 'cantTell',
     },
   ],
 });

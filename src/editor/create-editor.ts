@@ -62,7 +62,7 @@ export function createEditor(setup: EditorSetup): Editor {
   const runner = createToolRunner({
     store,
     doors: { run: session.run, undo: session.undo, select, setInHand, setTool },
-    standOffMm: setup.assumptions.standOffMm,
+    assumptions: setup.assumptions,
     gloves: () => gloves,
     say: session.say,
   });

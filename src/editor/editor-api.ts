@@ -144,6 +144,14 @@ export interface Assumptions {
   readonly wallThicknessMm: number;
   /** Centre of a pipe off the face of the wall it is clipped to. */
   readonly standOffMm: number;
+  /** Size of an opening of each kind, until one of that kind has been drawn; where not told, the first one is dragged. */
+  readonly openings?: Readonly<Partial<Record<InHand['openingKind'], OpeningSize>>>;
+}
+
+export interface OpeningSize {
+  readonly widthMm: number;
+  readonly sillMm: number;
+  readonly headMm: number;
 }
 
 export type Outcome =

@@ -1,6 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { resolveHeight } from '../geometry/heights.ts';
-import type { Draft, Editor, EditorState, KeyInput, Outcome, PointerInput } from './editor-api.ts';
+import type { Assumptions, Draft, Editor, EditorState, KeyInput, Outcome, PointerInput } from './editor-api.ts';
 import { handlesOf } from './hit/handles.ts';
 import { type Handle, hitTest } from './hit/hit-test.ts';
 import { viewIndex } from './hit/view-index.ts';
@@ -17,7 +17,7 @@ type Doors = Pick<Editor, 'run' | 'undo' | 'select' | 'setInHand' | 'setTool'>;
 export interface RunnerSetup {
   readonly store: StoreApi<EditorState>;
   readonly doors: Doors;
-  readonly standOffMm: number;
+  readonly assumptions: Assumptions;
   readonly gloves: () => boolean;
   readonly say: (text: string, refusal: boolean) => void;
 }
@@ -55,7 +55,7 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
         return store.getState().inHand;
       },
       mmPerPx: (state.panes[state.panes.active] ?? state.panes.plan).camera.mmPerPx,
-      standOffMm: setup.standOffMm,
+      assumptions: setup.assumptions,
       draft: (draft) =>
         store.setState({ draft: draft === null ? null : { ...BLANK, pane: store.getState().panes.active, ...draft } }),
       caught: (caught) => store.setState({ caught }),
@@ -104,7 +104,9 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
     const index = viewIndex(state.plan, pane.view, state.chosen);
     const depthInHand = (options?: SnapOptions): number =>
       options?.depth ??
-      (pane.view.kind === 'face' ? setup.standOffMm : (resolveHeight(state.plan, state.inHand.height)?.z ?? 0));
+      (pane.view.kind === 'face'
+        ? setup.assumptions.standOffMm
+        : (resolveHeight(state.plan, state.inHand.height)?.z ?? 0));
     const free = (options?: SnapOptions) => {
       const depth = depthInHand(options);
       const fixed = pane.view.kind === 'face' ? 'sz' : 'xy';

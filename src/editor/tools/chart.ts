@@ -57,7 +57,8 @@ export function runChart(tool: AnyTool, ports: ChartPorts): Chart {
     path: () => path,
     on(handler, event) {
       const may = { commit: handler !== 'move' };
-      go(here()[handler]?.(ports.context(memory, may), event), may);
+      const next: unknown = here()[handler]?.(ports.context(memory, may), event);
+      go(typeof next === 'string' ? next : undefined, may);
     },
     key(key) {
       const may = { commit: true };

@@ -1,6 +1,6 @@
 import type { Vec } from '../../drawing/display-list.ts';
 import type { Plan } from '../../plan/plan.ts';
-import type { Draft, EditorState, InHand, KeyInput, Outcome, Selected } from '../editor-api.ts';
+import type { Assumptions, Draft, EditorState, InHand, KeyInput, Outcome, Selected } from '../editor-api.ts';
 import type { Hit } from '../hit/hit-test.ts';
 import type { Pick } from '../input/pick.ts';
 import type { PointerKind } from '../input/tolerance.ts';
@@ -32,8 +32,7 @@ export interface ToolContext<M> {
   readonly state: EditorState;
   readonly inHand: InHand;
   readonly mmPerPx: number;
-  /** Centre of a pipe off the face it is clipped to, until told otherwise. */
-  readonly standOffMm: number;
+  readonly assumptions: Assumptions;
   draft(draft: Partial<Draft> | null): void;
   caught(word: string | null): void;
   typed(digits: string): void;
@@ -49,7 +48,7 @@ export interface ToolContext<M> {
 
 /** A handler gives the name of the next state, or nothing to stay. */
 type Next = string | undefined;
-type On<M> = (ctx: ToolContext<M>, event: ToolEvent) => Next;
+type On<M> = ((ctx: ToolContext<M>, event: ToolEvent) => Next) | ((ctx: ToolContext<M>, event: ToolEvent) => void);
 
 export interface ToolStateChart<M> {
   readonly enter?: (ctx: ToolContext<M>) => void;

@@ -1,0 +1,110 @@
+import { makePoint, type PointChoices } from '../../catalogue/make-point.ts';
+import { pointKinds } from '../../catalogue/point-kinds.ts';
+import { floorZ } from '../../geometry/heights.ts';
+import { pointRing } from '../hit/entries.ts';
+import { TOLERANCE_PX } from '../input/tolerance.ts';
+import { workPlane } from '../input/work-plane.ts';
+import { storeyOf } from '../panes.ts';
+import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
+import { nearestWall, onWall } from './on-wall.ts';
+
+interface Told {
+  readonly kind: string;
+  readonly storey: string;
+  readonly place: PointChoices['place'];
+}
+interface Memory {
+  told: Told | null;
+}
+type Ctx = ToolContext<Memory>;
+const REACH = 3;
+const LIVE_PEN = 0.45;
+
+function hosted(ctx: Ctx, event: ToolEvent): Told | undefined {
+  const { state, plan, inHand } = ctx;
+  const kind = inHand.pointKind;
+  const on = nearestWall(state, event.plane, TOLERANCE_PX[event.kind] * ctx.mmPerPx * REACH);
+  if (!on || !plan.walls[on.wall.id] || !pointKinds.get(kind)?.hostedOnWall) return undefined;
+  const { side, alongMm, wall } = on;
+  return {
+    kind,
+    storey: wall.storey,
+    place: { on: 'wall', wall: wall.id, side, from: 'a', alongMm, standOffMm: 0 } as const,
+  };
+}
+
+/** On a face: on that side of that wall, at the height that was tapped. */
+function onFace(ctx: Ctx, event: ToolEvent): Told | undefined {
+  const view = ctx.state.panes.face?.view;
+  const wall = view?.kind === 'face' ? ctx.plan.walls[view.wall] : undefined;
+  if (view?.kind !== 'face' || !wall) return undefined;
+  const { at } = event.snap({ only: ['grid', 'level', 'openingEdge'], depth: 0 });
+  const { alongMm } = onWall(wall, at.x, at.y);
+  const height = { from: 'floor', of: wall.storey, mm: at.z - (floorZ(ctx.plan, wall.storey) ?? 0) } as const;
+  const place = { on: 'wall', wall: wall.id, side: view.side, from: 'a', alongMm, standOffMm: 0, height } as const;
+  return { kind: ctx.inHand.pointKind, storey: wall.storey, place };
+}
+
+function free(ctx: Ctx, event: ToolEvent): Told {
+  const { at } = event.snap({ only: ['wallFace', 'wallCorner', 'alignment', 'grid'] });
+  const place = { on: 'storey', x: at.x, y: at.y, angleDeg: 0 } as const;
+  return { kind: ctx.inHand.pointKind, storey: storeyOf(ctx.state.panes), place };
+}
+
+function look(ctx: Ctx, event: ToolEvent): void {
+  const told = event.pane === 'face' ? onFace(ctx, event) : (hosted(ctx, event) ?? free(ctx, event));
+  ctx.memory.told = told ?? null;
+  ctx.caught(told?.place.on === 'wall' ? 'on wall' : null);
+  const pane = ctx.state.panes[event.pane] ?? ctx.state.panes.plan;
+  const plane = workPlane(ctx.plan, pane.view);
+  if (!told || !plane || !pointKinds.has(told.kind)) {
+    ctx.draft(null);
+    return;
+  }
+  const ghost = makePoint(told.kind, { id: 'ghost', storey: told.storey, place: told.place, option: null });
+  const ring = pointRing(ctx.plan, plane, ghost);
+  if (!ring) {
+    ctx.draft(null);
+    return;
+  }
+  const pts = [...ring, ...ring.slice(0, 1)].map((p) => plane.place(p, 0));
+  ctx.draft({ lines: [{ pts, ink: 'symbol', pen: LIVE_PEN }] });
+}
+
+function leave(ctx: Ctx): string {
+  ctx.memory.told = null;
+  ctx.draft(null);
+  ctx.caught(null);
+  return 'idle';
+}
+
+/** Places a boiler, meter, tap… on the nearest wall's side, or free on the floor where there is none or it stands free. */
+export default defineTool<Memory>({
+  id: 'point',
+  label: 'Point',
+  key: 'p',
+  order: 60,
+  initial: 'idle',
+  memory: () => ({ told: null }),
+  states: {
+    idle: {
+      move: look,
+      down(ctx, event) {
+        look(ctx, event);
+        return 'placing';
+      },
+      cancel: leave,
+    },
+    placing: {
+      move: look,
+      up(ctx, event) {
+        look(ctx, event);
+        const outcome = ctx.memory.told ? ctx.commit('point.add', ctx.memory.told) : undefined;
+        const made = outcome?.ok ? outcome.made[0] : undefined;
+        if (made !== undefined) ctx.select([{ map: 'points', id: made }]);
+        return leave(ctx);
+      },
+      cancel: leave,
+    },
+  },
+});

@@ -30,6 +30,6 @@ export function choiceField(
 export const inputBasisField: FieldSpec = choiceField(
   'inputBasis',
   'Input is',
-  { gross: 'gross', net: 'net' },
+  { gross: 'gross', net: 'net', output: 'an output, no input' },
   'The data plate says which. Not told: both are tried.',
 );

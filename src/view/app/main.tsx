@@ -1,6 +1,20 @@
-import '@fontsource-variable/hanken-grotesk/wght.css';
+import '../look/base.css';
+import '../look/keys.css';
 import { createRoot } from 'react-dom/client';
+import { startTheme } from '../look/theme.ts';
+import { App } from './app.tsx';
+import { startScreen } from './screen.ts';
+import { showTestHooks } from './test-hooks.ts';
 
-const root = document.getElementById('root');
-if (root === null) throw new Error('The page has no root element.');
-createRoot(root).render(<h1>Kickset</h1>);
+/** The drawing measures its text by this font alone, so nothing is drawn before it is there. */
+async function start(): Promise<void> {
+  startTheme();
+  startScreen();
+  if (__TEST_HOOKS__) showTestHooks();
+  await document.fonts.load('600 14px "Hanken Grotesk Variable"', 'Kickset 0123').catch(() => []);
+  const root = document.getElementById('root');
+  if (root === null) throw new Error('The page has no root element.');
+  createRoot(root).render(<App />);
+}
+
+void start();

@@ -1,0 +1,59 @@
+import { pointKinds } from '../../catalogue/point-kinds.ts';
+import { sayTubeSize } from '../../catalogue/tubes.ts';
+import type { Selected } from '../../editor/editor-api.ts';
+import { resolveHeight } from '../../geometry/heights.ts';
+import type { Plan } from '../../plan/plan.ts';
+
+/** What follows the kind's own words in its sentence: "connections gas 22; heat input 30 kW". */
+function sayPoint(plan: Plan, id: string): string {
+  const point = plan.points[id];
+  if (!point) return '';
+  const sentence = pointKinds.get(point.kind)?.describe(point) ?? '';
+  const z = resolveHeight(plan, point.place.height)?.z;
+  const floor = plan.storeys[point.storey]?.floorMm ?? 0;
+  const height = z === undefined ? 'height not known' : `${Math.round(z - floor)} off floor`;
+  const told = /^[^:]*: (.*)\.$/.exec(sentence)?.[1];
+  return [height, told].filter((t) => t !== undefined && t !== '').join('; ');
+}
+
+function sayRun(plan: Plan, id: string): string {
+  const legs = Object.values(plan.legs).filter((l) => l.run === id);
+  const unseen = Object.values(plan.stretches).filter((s) => s.run === id).length;
+  const sizes = [...new Set(legs.map((l) => sayTubeSize(l.tube)))].join(', ');
+  const parts = [
+    legs.length === 0 ? '' : `${legs.length} ${legs.length === 1 ? 'leg' : 'legs'}`,
+    unseen === 0 ? '' : `${unseen} unseen`,
+    sizes,
+  ];
+  return parts.filter((t) => t !== '').join(', ');
+}
+
+/** One line about a thing for the list beside the drawing and for a screen reader; empty where its name says all. */
+export function sayThing(plan: Plan, of: Selected): string {
+  switch (of.map) {
+    case 'points':
+      return sayPoint(plan, of.id);
+    case 'runs':
+      return sayRun(plan, of.id);
+    case 'walls': {
+      const w = plan.walls[of.id];
+      if (!w) return '';
+      const metres = Math.hypot(w.a.x - w.b.x, w.a.y - w.b.y) / 1000;
+      return [`${metres.toFixed(2)} m`, w.construction].filter((t) => t !== '').join(', ');
+    }
+    case 'openings': {
+      const o = plan.openings[of.id];
+      if (!o) return '';
+      const opens = o.opens === null ? 'not told whether it opens' : o.opens ? 'opens' : 'does not open';
+      return `${o.kind}, ${o.widthMm} wide, ${opens}`;
+    }
+    case 'voids': {
+      const v = plan.voids[of.id];
+      return v ? `${v.kind}${v.joists ? `, joists at ${v.joists.centresMm}` : ''}` : '';
+    }
+    case 'rooms':
+      return plan.rooms[of.id]?.use ?? '';
+    default:
+      return '';
+  }
+}

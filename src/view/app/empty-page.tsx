@@ -1,0 +1,34 @@
+import { openDemo, openFileFromDevice } from './open-file.ts';
+import { setOver } from './screen.ts';
+import { useEditor } from './use-session.ts';
+import './empty-page.css';
+
+/** What an empty page offers. No tour, no name asked. */
+export function EmptyPage() {
+  const editor = useEditor();
+  return (
+    <section className="empty-page" aria-labelledby="empty-title">
+      <svg className="empty-kick" viewBox="0 0 138 78" width="138" height="78" aria-hidden="true">
+        <path d="M4 62h34l32-46h60" strokeWidth="12" />
+        <path d="M6 50v24M132 4v24" strokeWidth="9" />
+      </svg>
+      <h2 id="empty-title">An empty page answers too.</h2>
+      <p>Say the run in words, or draw a wall.</p>
+      <p>Nothing has to be there first.</p>
+      <div className="key-row">
+        <button type="button" className="key primary" onClick={() => setOver('words')}>
+          Say a run
+        </button>
+        <button type="button" className="key" onClick={() => editor.setTool('wall')}>
+          Draw a wall
+        </button>
+        <button type="button" className="key" onClick={() => void openFileFromDevice()}>
+          Open a file
+        </button>
+      </div>
+      <button type="button" className="bare-key accent" onClick={() => void openDemo()}>
+        open the demo flat
+      </button>
+    </section>
+  );
+}

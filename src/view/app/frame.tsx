@@ -1,0 +1,91 @@
+import { lazy, Suspense, useMemo } from 'react';
+import { LiveRegion } from '../a11y/live-region.tsx';
+import { Bench } from '../bench/bench.tsx';
+import { Tray } from '../bench/tray.tsx';
+import { Panel, SheetPanel } from '../panels/panel.tsx';
+import { Ribbon } from '../ribbon/ribbon.tsx';
+import { Canvas } from '../stage/canvas.tsx';
+import { Strip } from '../strip/strip.tsx';
+import { EmptyPage } from './empty-page.tsx';
+import { useKeyboard } from './keyboard.ts';
+import type { Session } from './session.ts';
+import { usePhone } from './use-phone.ts';
+import { SessionContext, useEditorState, useScreen } from './use-session.ts';
+import './frame.css';
+
+const WordsScreen = lazy(() => import('../words/words-screen.tsx'));
+const JobsScreen = lazy(() => import('../jobs/jobs-screen.tsx'));
+const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
+const MoreSheet = lazy(() => import('../help/more-sheet.tsx'));
+
+/** Nothing that could be looked at on the floor plan yet. */
+function useEmpty(): boolean {
+  return useEditorState((s) => {
+    const { walls, points, nodes, rooms, voids } = s.plan;
+    return [walls, points, nodes, rooms, voids].every((map) => Object.keys(map).length === 0);
+  });
+}
+
+/** The open job: strip, heights, drawing, panel and bench, and whatever lies over them. */
+export function Frame({ session }: { readonly session: Session }) {
+  return (
+    <SessionContext.Provider value={session}>
+      <Parts />
+    </SessionContext.Provider>
+  );
+}
+
+function Parts() {
+  const phone = usePhone();
+  const folded = useScreen((s) => s.folded);
+  const hand = useScreen((s) => s.hand);
+  const stop = useScreen((s) => s.sheetStop);
+  const over = useScreen((s) => s.over);
+  const tray = useScreen((s) => s.tray);
+  const tool = useEditorState((s) => s.tool);
+  const readOnly = useEditorState((s) => s.readOnly);
+  const empty = useEmpty();
+  useKeyboard();
+  const words = over === 'words';
+  const beside = words && !phone;
+  const panel = useMemo(() => (phone ? <SheetPanel /> : <Panel />), [phone]);
+  return (
+    <div className="frame" data-folded={folded && !phone && !beside} data-hand={hand}>
+      <header className="frame-strip">
+        <Strip />
+      </header>
+      <aside className="frame-ribbon" aria-label="Heights">
+        <Ribbon />
+      </aside>
+      <main className="frame-canvas">
+        <Canvas />
+        {empty && !words && tool === 'select' && <EmptyPage />}
+        {readOnly !== null && <p className="read-only">{readOnly}</p>}
+        <LiveRegion />
+        {tray && <Tray />}
+      </main>
+      <aside className="frame-panel" data-stop={stop} aria-label="Answers">
+        {beside ? (
+          <Suspense fallback={<p className="waiting">opening</p>}>
+            <WordsScreen beside />
+          </Suspense>
+        ) : (
+          panel
+        )}
+      </aside>
+      <footer className="frame-bench">
+        <Bench phone={phone} />
+      </footer>
+      <Suspense fallback={null}>
+        {words && phone && (
+          <div className="cover">
+            <WordsScreen beside={false} />
+          </div>
+        )}
+        {over === 'jobs' && <JobsScreen />}
+        {over === 'help' && <HelpSheet />}
+        {over === 'more' && <MoreSheet />}
+      </Suspense>
+    </div>
+  );
+}

@@ -1,0 +1,68 @@
+import { createStore } from 'zustand/vanilla';
+
+/** What lies over the drawing. One at a time, so that Escape always knows what to close. */
+export type Over = 'words' | 'jobs' | 'help' | 'more' | null;
+/** How far the panel is pulled up on a phone. */
+export type SheetStop = 'low' | 'half' | 'full';
+
+/** What of the page is open: nothing of it is ever in the document or in its history. */
+export interface ScreenState {
+  /** Id of the open chapter; null lets the panel choose. */
+  readonly chapter: string | null;
+  readonly folded: boolean;
+  readonly sheetStop: SheetStop;
+  readonly over: Over;
+  /** Key of the finding that is told in full. */
+  readonly finding: string | null;
+  /** Extra keys over the bench for what is in hand. */
+  readonly tray: boolean;
+  /** The hand that holds the tablet: panel and ribbon change sides with it. */
+  readonly hand: 'left' | 'right';
+  readonly undone: { readonly text: string; readonly undo: () => void } | null;
+}
+
+const HAND_KEY = 'kickset.hand';
+
+function storedHand(): 'left' | 'right' {
+  try {
+    return localStorage.getItem(HAND_KEY) === 'left' ? 'left' : 'right';
+  } catch {
+    return 'right';
+  }
+}
+
+export const screen = createStore<ScreenState>(() => ({
+  chapter: null,
+  folded: false,
+  sheetStop: 'low',
+  over: null,
+  finding: null,
+  tray: false,
+  hand: 'right',
+  undone: null,
+}));
+
+/** Reads what the device keeps of the layout, and folds the panel where there is little room. */
+export function startScreen(): void {
+  screen.setState({ hand: storedHand(), folded: innerWidth >= 700 && innerWidth <= 1020 });
+}
+
+export function chooseHand(hand: 'left' | 'right'): void {
+  try {
+    localStorage.setItem(HAND_KEY, hand);
+  } catch {
+    // It holds until the page is closed.
+  }
+  screen.setState({ hand });
+}
+
+export function openChapter(chapter: string): void {
+  screen.setState((s) => ({ chapter, folded: false, sheetStop: s.sheetStop === 'low' ? 'half' : s.sheetStop }));
+}
+
+export function openFinding(key: string | null): void {
+  screen.setState({ finding: key });
+  if (key !== null) openChapter('findings');
+}
+
+export const setOver = (over: Over): void => screen.setState({ over });

@@ -1,0 +1,126 @@
+import { screen, setOver } from '../app/screen.ts';
+import { useEditor, useEditorState, useScreen } from '../app/use-session.ts';
+import { Icon } from '../look/icon.tsx';
+import { inHandWords } from './in-hand-words.ts';
+import { NudgeKey } from './nudge-key.tsx';
+import { type ToolKey, toolKeys } from './tools.ts';
+import './bench.css';
+
+/** The tools, starting at the hand that holds the tablet; at the far end, what is in hand. */
+export function Bench({ phone }: { readonly phone: boolean }) {
+  const keys = toolKeys();
+  if (phone) {
+    return (
+      <div className="bench" role="toolbar" aria-label="Tools">
+        <StepKey which="undo" />
+        {keys
+          .filter((k) => k.phone)
+          .map((k) => (
+            <Tool key={k.id} tool={k} />
+          ))}
+        <button type="button" className="tool" onClick={() => setOver('more')}>
+          <Icon name="more" />
+          More
+        </button>
+      </div>
+    );
+  }
+  return (
+    <div className="bench" role="toolbar" aria-label="Tools">
+      <StepKey which="undo" />
+      <StepKey which="redo" />
+      <span className="bench-part" />
+      {keys.map((k, i) => (
+        <ToolInGroup key={k.id} tool={k} parted={i > 0 && keys[i - 1]?.group !== k.group} />
+      ))}
+      <span className="bench-part" />
+      <InHand />
+      <EndKey />
+    </div>
+  );
+}
+
+function ToolInGroup({ tool, parted }: { readonly tool: ToolKey; readonly parted: boolean }) {
+  return (
+    <>
+      {parted && <span className="bench-part" />}
+      <Tool tool={tool} />
+    </>
+  );
+}
+
+function Tool({ tool }: { readonly tool: ToolKey }) {
+  const editor = useEditor();
+  const pressed = useEditorState((s) => s.tool === tool.id);
+  const take = (): void => {
+    if (pressed) screen.setState((s) => ({ tray: !s.tray }));
+    else {
+      editor.setTool(tool.id);
+      screen.setState({ tray: false });
+    }
+  };
+  return (
+    <button
+      type="button"
+      className="tool"
+      aria-pressed={pressed}
+      aria-keyshortcuts={tool.letter}
+      title={`${tool.label} (${tool.letter})`}
+      onClick={take}
+    >
+      <span className="letter" aria-hidden="true">
+        {tool.letter}
+      </span>
+      <Icon name={tool.icon} />
+      {tool.label}
+    </button>
+  );
+}
+
+export function StepKey({ which }: { readonly which: 'undo' | 'redo' }) {
+  const editor = useEditor();
+  const last = useEditorState((s) => s.history[which].at(-1));
+  const word = which === 'undo' ? 'Undo' : 'Redo';
+  return (
+    <button
+      type="button"
+      className="tool"
+      aria-disabled={last === undefined}
+      aria-label={last === undefined ? `${word}: nothing` : `${word}: ${last}`}
+      title={last === undefined ? word : `${word}: ${last}`}
+      onClick={() => editor[which]()}
+    >
+      <Icon name={which} />
+      {word}
+    </button>
+  );
+}
+
+function InHand() {
+  const one = useEditorState((s) => inHandWords(s)[0]);
+  const two = useEditorState((s) => inHandWords(s)[1]);
+  return (
+    <button
+      type="button"
+      className="in-hand"
+      aria-haspopup="true"
+      title="Change what is in hand"
+      onClick={() => screen.setState((s) => ({ tray: !s.tray }))}
+    >
+      <span className="line-one">{one}</span>
+      <span className="line-two">{two === '' ? 'tap to change' : two}</span>
+    </button>
+  );
+}
+
+function EndKey() {
+  const drawing = useEditorState((s) => s.tool === 'run' || s.tool === 'tee' || s.selection.length === 0);
+  const over = useScreen((s) => s.over);
+  if (!drawing) return <NudgeKey />;
+  return (
+    <button type="button" className="key end" aria-pressed={over === 'words'} onClick={() => setOver('words')}>
+      <span className="under">by</span>
+      words
+    </button>
+  );
+}

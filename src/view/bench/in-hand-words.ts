@@ -1,0 +1,36 @@
+import { itemKinds } from '../../catalogue/items.ts';
+import { pointKinds } from '../../catalogue/point-kinds.ts';
+import { services } from '../../catalogue/services.ts';
+import { sayTubeSize } from '../../catalogue/tubes.ts';
+import type { EditorState } from '../../editor/editor-api.ts';
+import { nameOf } from '../panels/name-of.ts';
+import { sayHeight } from '../ribbon/levels.ts';
+
+/** The two lines at the end of the bench: what the next touch makes or moves, and one thing about it. */
+export function inHandWords(state: EditorState): readonly [string, string] {
+  const { tool, inHand, plan, selection, caught, typed } = state;
+  const live = typed !== '' ? `typed ${typed}` : (caught ?? '');
+  switch (tool) {
+    case 'run':
+    case 'tee': {
+      const service = services.get(inHand.service)?.label.toLowerCase() ?? inHand.service;
+      return [`in hand: ${service} ${sayTubeSize(inHand.tube)}`, live || sayHeight(plan, inHand.height)];
+    }
+    case 'item':
+      return [`in hand: ${(itemKinds.get(inHand.itemKind)?.label ?? inHand.itemKind).toLowerCase()}`, live];
+    case 'point':
+      return [`in hand: ${(pointKinds.get(inHand.pointKind)?.label ?? inHand.pointKind).toLowerCase()}`, live];
+    case 'wall':
+      return [`in hand: wall ${inHand.wallThicknessMm}`, live || inHand.wallConstruction];
+    case 'opening':
+      return [`in hand: ${inHand.openingKind}`, live];
+    case 'tape':
+      return ['in hand: tape', live];
+    default: {
+      const [first] = selection;
+      if (!first) return ['nothing chosen', live];
+      const more = selection.length - 1;
+      return [`chosen: ${nameOf(plan, first)}`, more > 0 ? `and ${more} more` : live];
+    }
+  }
+}

@@ -1,0 +1,240 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { itemsFor } from '../../catalogue/items.ts';
+import { pointKinds } from '../../catalogue/point-kinds.ts';
+import { servicesInOrder } from '../../catalogue/services.ts';
+import { tubeKinds } from '../../catalogue/tubes.ts';
+import type { InHand } from '../../editor/editor-api.ts';
+import { resolveHeight } from '../../geometry/heights.ts';
+import { screen } from '../app/screen.ts';
+import { useEditor, useEditorState } from '../app/use-session.ts';
+import { Icon } from '../look/icon.tsx';
+import { OPENING_KINDS } from '../panels/inspect/inspect-opening.tsx';
+import { NumberBox } from '../panels/inspect/number-box.tsx';
+import { ServiceTag } from '../panels/service-tag.tsx';
+import { storeyHeights } from '../ribbon/levels.ts';
+
+/** What the next touch makes, as rows of keys over the bench. */
+export function Tray() {
+  const tool = useEditorState((s) => s.tool);
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => box.current?.querySelector<HTMLElement>('button, input')?.focus(), []);
+  return (
+    <div className="tray" ref={box} role="group" aria-label="In hand">
+      <button
+        type="button"
+        className="bare-key tray-close"
+        aria-label="Close"
+        onClick={() => screen.setState({ tray: false })}
+      >
+        <Icon name="close" size={20} />
+      </button>
+      <TrayFor tool={tool} />
+    </div>
+  );
+}
+
+function TrayFor({ tool }: { readonly tool: string }) {
+  if (tool === 'point') return <PointRows />;
+  if (tool === 'item') return <ItemRows />;
+  if (tool === 'wall') return <WallRows />;
+  if (tool === 'opening') return <OpeningRows />;
+  return <PipeRows />;
+}
+
+function useInHand(): readonly [InHand, (change: Partial<InHand>) => void] {
+  const editor = useEditor();
+  const inHand = useEditorState((s) => s.inHand);
+  return [inHand, editor.setInHand];
+}
+
+function Row({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+  return (
+    <div className="tray-row" role="group" aria-label={label}>
+      <span className="tray-label">{label}</span>
+      {children}
+    </div>
+  );
+}
+
+function Pick({
+  on,
+  onPick,
+  children,
+}: {
+  readonly on: boolean;
+  readonly onPick: () => void;
+  readonly children: ReactNode;
+}) {
+  return (
+    <button type="button" className="key" aria-pressed={on} onClick={onPick}>
+      {children}
+    </button>
+  );
+}
+
+function PipeRows() {
+  const [inHand, set] = useInHand();
+  const kind = tubeKinds.get(inHand.tube.kind);
+  return (
+    <>
+      <Row label="Service">
+        {servicesInOrder().map((s) => (
+          <Pick key={s.id} on={s.id === inHand.service} onPick={() => set({ service: s.id })}>
+            <ServiceTag service={s.id} />
+            {s.label}
+          </Pick>
+        ))}
+      </Row>
+      <Row label="Size">
+        {kind?.sizes().map((s) => (
+          <Pick
+            key={s.size}
+            on={s.size === inHand.tube.size}
+            onPick={() => set({ tube: { kind: kind.id, size: s.size } })}
+          >
+            {s.nominal}
+          </Pick>
+        ))}
+        <Pick on={inHand.tube.size === null} onPick={() => set({ tube: { ...inHand.tube, size: null } })}>
+          not known
+        </Pick>
+      </Row>
+      <Row label="Made of">
+        {[...tubeKinds.values()]
+          .filter((k) => k.services.length === 0 || k.services.includes(inHand.service))
+          .map((k) => (
+            <Pick
+              key={k.id}
+              on={k.id === inHand.tube.kind}
+              onPick={() =>
+                set({ tube: { kind: k.id, size: k.sizes()[0]?.size ?? null }, joining: k.joinings[0] ?? null })
+              }
+            >
+              {k.label}
+            </Pick>
+          ))}
+      </Row>
+      <Row label="Turns">
+        <Pick on={inHand.turns === 'elbow'} onPick={() => set({ turns: 'elbow' })}>
+          elbows
+        </Pick>
+        <Pick on={inHand.turns === 'bend'} onPick={() => set({ turns: 'bend' })}>
+          bends
+        </Pick>
+      </Row>
+      <HeightRow />
+    </>
+  );
+}
+
+function HeightRow() {
+  const [inHand, set] = useInHand();
+  const plan = useEditorState((s) => s.plan);
+  const storey = useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
+  const heights = storeyHeights(plan, storey);
+  if (!heights) return null;
+  const z = resolveHeight(plan, inHand.height)?.z;
+  const { from, of, mm } = inHand.height;
+  return (
+    <Row label="Height">
+      {heights.levels.map((l) => (
+        <Pick
+          key={l.key}
+          on={l.ref.from === from && l.ref.of === of && l.ref.mm === mm}
+          onPick={() => set({ height: l.ref })}
+        >
+          {l.word} {Math.round(l.z - heights.floor)}
+        </Pick>
+      ))}
+      <NumberBox
+        label="Off floor"
+        value={z === undefined ? null : z - heights.floor}
+        unit="mm"
+        onSet={(v) => {
+          if (typeof v !== 'number') return false;
+          set({ height: { from: 'floor', of: storey, mm: v } });
+          return true;
+        }}
+      />
+    </Row>
+  );
+}
+
+const GROUPS = [
+  { group: 'source', word: 'Sources' },
+  { group: 'appliance', word: 'Appliances' },
+  { group: 'tap', word: 'Taps' },
+  { group: 'drain', word: 'Drains' },
+  { group: 'electrical', word: 'Electric' },
+  { group: 'other', word: 'Other' },
+] as const;
+
+function PointRows() {
+  const [inHand, set] = useInHand();
+  return GROUPS.map(({ group, word }) => (
+    <Row key={group} label={word}>
+      {[...pointKinds.values()]
+        .filter((k) => k.group === group && k.retired !== true)
+        .map((k) => (
+          <Pick key={k.id} on={k.id === inHand.pointKind} onPick={() => set({ pointKind: k.id })}>
+            {k.label}
+          </Pick>
+        ))}
+    </Row>
+  ));
+}
+
+function ItemRows() {
+  const [inHand, set] = useInHand();
+  return (
+    <>
+      {(['inline', 'end'] as const).map((stands) => (
+        <Row key={stands} label={stands === 'inline' ? 'In the pipe' : 'On an end'}>
+          {itemsFor(inHand.service, stands).map((k) => (
+            <Pick key={k.id} on={k.id === inHand.itemKind} onPick={() => set({ itemKind: k.id })}>
+              {k.label}
+            </Pick>
+          ))}
+        </Row>
+      ))}
+    </>
+  );
+}
+
+function WallRows() {
+  const [inHand, set] = useInHand();
+  return (
+    <Row label="Wall">
+      <NumberBox
+        label="Thickness"
+        value={inHand.wallThicknessMm}
+        unit="mm"
+        min={1}
+        max={2000}
+        onSet={(v) => {
+          if (typeof v !== 'number') return false;
+          set({ wallThicknessMm: v });
+          return true;
+        }}
+      />
+      {['block', 'brick', 'stud', 'cavity', 'stone'].map((c) => (
+        <Pick key={c} on={c === inHand.wallConstruction} onPick={() => set({ wallConstruction: c })}>
+          {c}
+        </Pick>
+      ))}
+    </Row>
+  );
+}
+
+function OpeningRows() {
+  const [inHand, set] = useInHand();
+  return (
+    <Row label="Opening">
+      {OPENING_KINDS.map((k) => (
+        <Pick key={k.value} on={k.value === inHand.openingKind} onPick={() => set({ openingKind: k.value })}>
+          {k.label}
+        </Pick>
+      ))}
+    </Row>
+  );
+}

@@ -1,0 +1,62 @@
+import type { EditorState } from '../../editor/editor-api.ts';
+import type { Report } from '../../report/report.ts';
+import { nameOf } from './name-of.ts';
+
+/** One chapter of the panel: a closed row with its answer, or open. What stands in it is chosen by its id. */
+export interface Chapter {
+  readonly id: string;
+  readonly title: string;
+  readonly answer: string;
+}
+
+const plural = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** "1 stop, 2 check": the worst first, at most two of them, since the row is short. */
+export function sayCounts(counts: Report['counts']): string {
+  const parts = [
+    counts.stop > 0 ? `${counts.stop} stop` : '',
+    counts.check > 0 ? `${counts.check} check` : '',
+    counts.cantTell > 0 ? `${counts.cantTell} can't tell` : '',
+    counts.note > 0 ? plural(counts.note, 'note') : '',
+  ].filter((p) => p !== '');
+  return parts.length === 0 ? 'none' : parts.slice(0, 2).join(', ');
+}
+
+/** "copper 28, 22, 15": the tube on the list, most first. */
+export function sayList(report: Report): string {
+  const tubes = report.lines.filter((l) => l.family === 'tube');
+  if (tubes.length === 0) return report.lines.length === 0 ? 'nothing yet' : plural(report.lines.length, 'line');
+  return [...new Set(tubes.map((l) => l.size))].slice(0, 4).join(', ');
+}
+
+/** Every chapter there is now, in the order of the rows: what is chosen, the report's own, then the standing ones. */
+export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, report: Report | null): Chapter[] {
+  const { plan, selection } = state;
+  const found: Chapter[] = [];
+  const [first] = selection;
+  if (first) {
+    const title = selection.length === 1 ? nameOf(plan, first) : plural(selection.length, 'thing');
+    found.push({ id: 'inspect', title, answer: 'chosen' });
+  }
+  const sections = [...(report?.sections ?? [])].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
+  for (const s of sections) found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer });
+  found.push({ id: 'findings', title: 'Findings', answer: report ? sayCounts(report.counts) : '' });
+  found.push({ id: 'list', title: 'List', answer: report ? sayList(report) : '' });
+  const runs = Object.keys(plan.runs).length;
+  found.push({ id: 'runs', title: 'Runs', answer: runs === 0 ? 'none yet' : plural(runs, 'run') });
+  const things = Object.keys(plan.points).length + Object.keys(plan.rooms).length + Object.keys(plan.walls).length;
+  found.push({ id: 'things', title: 'Things', answer: things === 0 ? 'none yet' : plural(things, 'thing') });
+  found.push({ id: 'job', title: 'Job and basis', answer: plan.basis.gas === 'propane' ? 'propane' : 'natural gas' });
+  return found;
+}
+
+/** The chapter that stands open: the one asked for while it exists, else what is chosen, else the first answer. */
+export function openChapterOf(chapters: readonly Chapter[], asked: string | null): Chapter | undefined {
+  const of = (id: string): Chapter | undefined => chapters.find((c) => c.id === id);
+  return (
+    (asked === null ? undefined : of(asked)) ??
+    of('inspect') ??
+    chapters.find((c) => c.id.startsWith('section:')) ??
+    of('things')
+  );
+}

@@ -1,0 +1,62 @@
+import { useMemo } from 'react';
+import { nameFindings } from '../../drawing/labels/finding-names.ts';
+import type { Finding } from '../../report/finding.ts';
+import { openFinding } from '../app/screen.ts';
+import { useEditor, useEditorState, useReport, useScreen } from '../app/use-session.ts';
+import { FindingMark } from '../look/mark.tsx';
+import { acknowledged } from './acknowledged.ts';
+import { FindingDetail } from './finding-detail.tsx';
+import { goToFinding } from './go-to-finding.ts';
+import './findings.css';
+
+/** What is wrong, worst first. One may stand open; the others follow as "next". */
+export function FindingsChapter() {
+  const findings = useReport((s) => s.report?.findings);
+  const openKey = useScreen((s) => s.finding);
+  const names = useMemo(() => nameFindings(findings ?? []), [findings]);
+  if (findings === undefined) return <p className="empty-chapter">Working it out.</p>;
+  const open = findings.find((f) => f.key === openKey);
+  const rest = findings.filter((f) => f !== open);
+  return (
+    <>
+      {open && <FindingDetail finding={open} name={names.get(open.key) ?? ''} />}
+      {open && rest.length > 0 && <h3 className="next-title">Next</h3>}
+      {findings.length === 0 && (
+        <p className="empty-chapter">
+          Nothing found in what is drawn. Limits are compared, not approved: the registered engineer decides.
+        </p>
+      )}
+      <ul className="finding-list">
+        {rest.map((f) => (
+          <FindingRow key={f.key} finding={f} name={names.get(f.key) ?? ''} />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function FindingRow({ finding, name }: { readonly finding: Finding; readonly name: string }) {
+  const editor = useEditor();
+  const plan = useEditorState((s) => s.plan);
+  const seen = acknowledged(plan, finding);
+  const open = (): void => {
+    openFinding(finding.key);
+    goToFinding(editor, finding);
+  };
+  return (
+    <li>
+      <button type="button" className="finding-row" onClick={open}>
+        <FindingMark outcome={finding.outcome} name={name} size={30} />
+        <span>
+          <span className="finding-title">{finding.title}</span>
+          <span className="finding-under">
+            {seen !== null && (seen.worse ? 'worse than when it was seen. ' : 'seen. ')}
+            {finding.outcome === 'cantTell' && finding.missing.length > 0
+              ? `not told: ${finding.missing.join(', ')}`
+              : finding.why}
+          </span>
+        </span>
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,71 @@
+import type { ComponentType } from 'react';
+import type { Selected } from '../../../editor/editor-api.ts';
+import { useEditor, useEditorState } from '../../app/use-session.ts';
+import { nameOf } from '../name-of.ts';
+import { InspectItem } from './inspect-item.tsx';
+import { InspectLeg } from './inspect-leg.tsx';
+import { InspectNode } from './inspect-node.tsx';
+import { InspectOpening } from './inspect-opening.tsx';
+import { InspectPoint } from './inspect-point.tsx';
+import { InspectRoom } from './inspect-room.tsx';
+import { InspectRun } from './inspect-run.tsx';
+import { InspectStretch } from './inspect-stretch.tsx';
+import { InspectVoid } from './inspect-void.tsx';
+import { InspectWall } from './inspect-wall.tsx';
+import './inspect.css';
+
+const FORMS: Readonly<Record<Selected['map'], ComponentType<{ readonly id: string }>>> = {
+  points: InspectPoint,
+  runs: InspectRun,
+  legs: InspectLeg,
+  nodes: InspectNode,
+  items: InspectItem,
+  walls: InspectWall,
+  openings: InspectOpening,
+  rooms: InspectRoom,
+  voids: InspectVoid,
+  stretches: InspectStretch,
+};
+
+/** What is chosen, as a form. Where several things lay under the tap, the others are one key away. */
+export function Inspect() {
+  const editor = useEditor();
+  const plan = useEditorState((s) => s.plan);
+  const selection = useEditorState((s) => s.selection);
+  const candidates = useEditorState((s) => s.candidates);
+  const [first, ...others] = selection;
+  if (!first) return <p className="empty-chapter">Nothing is chosen.</p>;
+  const Form = FORMS[first.map];
+  return (
+    <div className="inspect">
+      {candidates.length > 1 && (
+        <div className="candidates" role="group" aria-label="Also here">
+          {candidates.map((c) => (
+            <button
+              key={`${c.map}${c.id}`}
+              type="button"
+              className="key slight"
+              aria-pressed={c.map === first.map && c.id === first.id}
+              onClick={() => editor.select([c])}
+            >
+              {nameOf(plan, c)}
+            </button>
+          ))}
+        </div>
+      )}
+      {others.length > 0 ? (
+        <ul className="things">
+          {selection.map((s) => (
+            <li key={`${s.map}${s.id}`}>
+              <button type="button" className="thing" onClick={() => editor.select([s])}>
+                <span className="thing-name">{nameOf(plan, s)}</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <Form key={first.id} id={first.id} />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,148 @@
+import { useEffect, useMemo, useRef } from 'react';
+import { openChapter, type SheetStop, screen } from '../app/screen.ts';
+import { useEditorState, useReport, useScreen } from '../app/use-session.ts';
+import { KickTurn } from '../look/kick.tsx';
+import { FindingMark } from '../look/mark.tsx';
+import { ChapterBody } from './chapter-body.tsx';
+import { type Chapter, chaptersOf, openChapterOf } from './chapters.ts';
+import './panel.css';
+import './bar.css';
+import './rows/rows.css';
+
+function useChapters(): { readonly chapters: readonly Chapter[]; readonly open: Chapter | undefined } {
+  const plan = useEditorState((s) => s.plan);
+  const selection = useEditorState((s) => s.selection);
+  const report = useReport((s) => s.report);
+  const asked = useScreen((s) => s.chapter);
+  const chapters = useMemo(() => chaptersOf({ plan, selection }, report), [plan, selection, report]);
+  return { chapters, open: openChapterOf(chapters, asked) };
+}
+
+/** A fresh choice opens what is chosen; letting go of it gives the answers back. */
+function useFollowSelection(): void {
+  const selection = useEditorState((s) => s.selection);
+  const before = useRef(selection);
+  useEffect(() => {
+    if (before.current === selection) return;
+    before.current = selection;
+    const { chapter, finding } = screen.getState();
+    if (finding !== null) return;
+    if (selection.length > 0) screen.setState({ chapter: 'inspect' });
+    else if (chapter === 'inspect') screen.setState({ chapter: null });
+  }, [selection]);
+}
+
+/** The panel at the side: one chapter open, the others as rows with their answers; folded, only the answer. */
+export function Panel() {
+  const { chapters, open } = useChapters();
+  const folded = useScreen((s) => s.folded);
+  useFollowSelection();
+  if (!open) return null;
+  return (
+    <>
+      <button
+        type="button"
+        className="panel-handle"
+        aria-expanded={!folded}
+        aria-label={folded ? 'Open the panel' : 'Fold the panel'}
+        onClick={() => screen.setState({ folded: !folded })}
+      >
+        <span>
+          <KickTurn />
+        </span>
+      </button>
+      {folded ? <Spine open={open} /> : <Open chapters={chapters} open={open} />}
+    </>
+  );
+}
+
+function Spine({ open }: { readonly open: Chapter }) {
+  const counts = useReport((s) => s.report?.counts);
+  return (
+    <button type="button" className="spine" onClick={() => screen.setState({ folded: false })}>
+      <span className="spine-answer">{open.answer}</span>
+      <span className="spine-name">{open.title}</span>
+      {counts !== undefined && counts.stop > 0 && <FindingMark outcome="stop" />}
+    </button>
+  );
+}
+
+function Open({ chapters, open }: { readonly chapters: readonly Chapter[]; readonly open: Chapter }) {
+  return (
+    <div className="panel">
+      <OpenChapter chapter={open} />
+      <nav className="panel-foot" aria-label="Chapters">
+        {chapters
+          .filter((c) => c.id !== open.id)
+          .map((c) => (
+            <ChapterRow key={c.id} chapter={c} />
+          ))}
+      </nav>
+    </div>
+  );
+}
+
+function OpenChapter({ chapter }: { readonly chapter: Chapter }) {
+  const place = useRef<HTMLElement>(null);
+  const was = useRef(chapter.id);
+  useEffect(() => {
+    if (was.current === chapter.id) return;
+    was.current = chapter.id;
+    place.current?.scrollTo(0, 0);
+  }, [chapter.id]);
+  return (
+    <section className="panel-open" ref={place} aria-label={chapter.title}>
+      <h2 className="panel-title">{chapter.title}</h2>
+      <ChapterBody id={chapter.id} />
+    </section>
+  );
+}
+
+function ChapterRow({ chapter }: { readonly chapter: Chapter }) {
+  const open = (): void => {
+    screen.setState({ finding: null });
+    openChapter(chapter.id);
+  };
+  return (
+    <button type="button" className="chapter-row" onClick={open}>
+      <span className="chapter-name">{chapter.title}</span>
+      <span className="chapter-answer">{chapter.answer}</span>
+      <KickTurn />
+    </button>
+  );
+}
+
+const NEXT_STOP: Readonly<Record<SheetStop, SheetStop>> = { low: 'half', half: 'full', full: 'low' };
+
+/** The same panel on a phone: a sheet from below with three stops. A tap on its bar goes on to the next. */
+export function SheetPanel() {
+  const { chapters, open } = useChapters();
+  const stop = useScreen((s) => s.sheetStop);
+  useFollowSelection();
+  if (!open) return null;
+  return (
+    <div className="panel">
+      <button
+        type="button"
+        className="sheet-bar"
+        aria-label={`${open.title}: ${open.answer}. ${stop === 'full' ? 'Lower' : 'Raise'} the sheet`}
+        onClick={() => screen.setState({ sheetStop: NEXT_STOP[stop] })}
+      >
+        <KickTurn size={28} />
+        <span>
+          <span className="sheet-name">{open.title}</span>
+          <span className="sheet-answer">{open.answer === '' ? 'no answer yet' : open.answer}</span>
+        </span>
+      </button>
+
+      <OpenChapter chapter={open} />
+      <nav className="panel-foot" aria-label="Chapters">
+        {chapters
+          .filter((c) => c.id !== open.id)
+          .map((c) => (
+            <ChapterRow key={c.id} chapter={c} />
+          ))}
+      </nav>
+    </div>
+  );
+}

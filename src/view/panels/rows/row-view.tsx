@@ -1,0 +1,62 @@
+import type { Row } from '../../../report/section.ts';
+import { AnswerRow } from './answer-row.tsx';
+import { ChoiceRow } from './choice-row.tsx';
+import { Cites } from './cites.tsx';
+import { sayWithUnit } from './figures.ts';
+import { SumRow } from './sum-row.tsx';
+
+export interface RowDoing {
+  readonly title: string;
+  /** The drawing is newer than these figures. */
+  readonly paler: boolean;
+  readonly onChoose: (row: Extract<Row, { kind: 'choice' }>) => void;
+  readonly onShow: (ids: readonly string[]) => void;
+}
+
+/** Draws any row of any section: a new section needs no change here. */
+export function RowView({ row, doing }: { readonly row: Row; readonly doing: RowDoing }) {
+  switch (row.kind) {
+    case 'answer':
+      return <AnswerRow row={row} title={doing.title} paler={doing.paler} />;
+    case 'choice':
+      return <ChoiceRow row={row} onChoose={doing.onChoose} />;
+    case 'sum':
+      return <SumRow row={row} />;
+    case 'heading':
+      return (
+        <div className="row-heading">
+          <h3>{row.label}</h3>
+          {row.say !== '' && <p>{row.say}</p>}
+        </div>
+      );
+    case 'fact':
+      return (
+        <div className="fact">
+          <span className="fact-label">{row.label}</span>
+          <span className="fact-figure">{row.figure === null ? row.say : sayWithUnit(row.figure)}</span>
+          {row.figure !== null && row.say !== '' && <span className="fact-say">{row.say}</span>}
+          {row.ids.length > 0 && (
+            <button type="button" className="bare-key fact-show" onClick={() => doing.onShow(row.ids)}>
+              show
+            </button>
+          )}
+        </div>
+      );
+    case 'note':
+      return (
+        <div className="row-note">
+          <p>
+            {row.say} {row.unverified && <em className="unverified">unverified</em>}
+          </p>
+          <Cites cites={row.cites} />
+        </div>
+      );
+    case 'assumed':
+      return (
+        <p className="row-assumed">
+          <span className="out-of-sight">assumed: </span>
+          {row.say}
+        </p>
+      );
+  }
+}

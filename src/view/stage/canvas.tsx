@@ -1,0 +1,120 @@
+import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useRef } from 'react';
+import type { Plan } from '../../plan/plan.ts';
+import { openFinding } from '../app/screen.ts';
+import { useEditor, useEditorState } from '../app/use-session.ts';
+import { useSize } from '../app/use-size.ts';
+import { Icon } from '../look/icon.tsx';
+import type { PaneName } from './draw-counts.ts';
+import { FloorSwitch } from './floor-switch.tsx';
+import { keepFolded } from './fold-sync.ts';
+import { toPx } from './frame-of.ts';
+import { PaneStage } from './pane-stage.tsx';
+import type { PlacedMark } from './picture.ts';
+import { ScaleBar } from './scale-bar.tsx';
+import './stage.css';
+
+/** A press is a tap on a mark while it is lifted within this of where it went down. */
+const TAP_PX = 8;
+const MARK_REACH_PX = 22;
+
+/** The drawing: the plan, and the face of a wall folded up out of it. */
+export function Canvas() {
+  const editor = useEditor();
+  const face = useEditorState((s) => s.panes.face);
+  useEffect(() => keepFolded(editor), [editor]);
+  return (
+    <div className="panes" data-face={face !== null}>
+      {face && (
+        <>
+          <PaneBox name="face" />
+          <FoldLine />
+        </>
+      )}
+      <PaneBox name="plan" />
+      {!face && (
+        <>
+          <ScaleBar />
+          <FloorSwitch />
+          <div className="canvas-keys">
+            <button type="button" className="key slight" aria-label="Show all" onClick={() => editor.zoomToFit()}>
+              <Icon name="fit" size={22} />
+            </button>
+          </div>
+        </>
+      )}
+    </div>
+  );
+}
+
+const wallWord = (plan: Plan, wall: string): string => plan.walls[wall]?.construction || 'wall';
+
+function PaneBox({ name }: { readonly name: PaneName }) {
+  const editor = useEditor();
+  const box = useRef<HTMLDivElement>(null);
+  const size = useSize(box);
+  const pane = useEditorState((s) => s.panes[name]);
+  const label = useEditorState((s) => {
+    const view = s.panes[name]?.view;
+    if (view?.kind === 'face') return `Drawing: face of the ${wallWord(s.plan, view.wall)}`;
+    return `Drawing: plan of ${view ? (s.plan.storeys[view.storey]?.name ?? 'the floor') : 'the floor'}`;
+  });
+  const fitted = useRef(false);
+  const tap = useMarkTaps(name);
+  useLayoutEffect(() => {
+    if (size.width === 0 || size.height === 0) return;
+    editor.resizePane(name, size.width, size.height);
+    if (fitted.current) return;
+    fitted.current = true;
+    if (name === 'plan') editor.zoomToFit();
+  }, [editor, name, size]);
+  const ready = pane !== null && size.width > 0 && pane.width === size.width && pane.height === size.height;
+  return (
+    <div className={`pane pane-${name}`} ref={box} onPointerDown={tap.down} onPointerUp={tap.up}>
+      {ready && <PaneStage pane={pane} name={name} label={label} onMarks={tap.marks} />}
+    </div>
+  );
+}
+
+/** A tap on a finding's mark opens the finding, whatever tool is in hand. */
+function useMarkTaps(name: PaneName) {
+  const editor = useEditor();
+  const placed = useRef<readonly PlacedMark[]>([]);
+  const from = useRef<{ readonly x: number; readonly y: number } | null>(null);
+  const under = (e: PointerEvent<HTMLElement>): string | null => {
+    const pane = editor.store.getState().panes[name];
+    if (!pane) return null;
+    const r = e.currentTarget.getBoundingClientRect();
+    for (const mark of placed.current) {
+      const [x, y] = toPx(pane, mark.at, mark.offsetMm);
+      if (Math.hypot(e.clientX - r.left - x, e.clientY - r.top - y) <= MARK_REACH_PX) return mark.key;
+    }
+    return null;
+  };
+  const marks = useCallback((now: readonly PlacedMark[]) => {
+    placed.current = now;
+  }, []);
+  return {
+    marks,
+    down: (e: PointerEvent<HTMLElement>): void => {
+      from.current = editor.store.getState().tool === 'select' ? { x: e.clientX, y: e.clientY } : null;
+    },
+    up: (e: PointerEvent<HTMLElement>): void => {
+      const start = from.current;
+      from.current = null;
+      if (!start || Math.hypot(e.clientX - start.x, e.clientY - start.y) > TAP_PX) return;
+      const key = under(e);
+      if (key !== null) openFinding(key);
+    },
+  };
+}
+
+function FoldLine() {
+  const editor = useEditor();
+  return (
+    <div className="fold-line">
+      <button type="button" className="fold-key" onClick={() => editor.foldUp(null)}>
+        <span>fold down</span>
+      </button>
+    </div>
+  );
+}

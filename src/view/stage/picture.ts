@@ -1,0 +1,113 @@
+import { useMemo, useRef } from 'react';
+import { annotate } from '../../drawing/annotate.ts';
+import type { DisplayList, PainterGroup, Vec } from '../../drawing/display-list.ts';
+import { fragments } from '../../drawing/fragments.ts';
+import type { Pane, Selected } from '../../editor/editor-api.ts';
+import { workPlane } from '../../editor/input/work-plane.ts';
+import type { Finding } from '../../report/finding.ts';
+import { useEditorState } from '../app/use-session.ts';
+import { look } from '../look/tokens.ts';
+import { chosenParts, handleParts } from './chosen-parts.ts';
+import { meets, sameIds, seenBox } from './culled.ts';
+import type { PaneName } from './draw-counts.ts';
+import type { Part } from './painted-group.tsx';
+
+const NONE: readonly Part[] = [];
+const NO_IDS: ReadonlySet<string> = new Set();
+const NO_FINDINGS: readonly Finding[] = [];
+
+/** A mark of a finding as it stands on the drawing. */
+export interface PlacedMark {
+  readonly key: string;
+  readonly at: Vec;
+  readonly offsetMm: Vec;
+}
+
+/** Everything a pane shows, by painter's group, with what lies outside left out. */
+export interface Picture {
+  group(group: PainterGroup): readonly Part[];
+  /** Tint under what is chosen. */
+  readonly band: readonly Part[];
+  /** Rings over it, at what can be taken hold of. */
+  readonly handles: readonly Part[];
+  readonly marks: readonly PlacedMark[];
+}
+
+/** Ids of records shown in their moved place while they are dragged; the same set as long as it holds the same ids. */
+export function useHidden(name: PaneName): ReadonlySet<string> {
+  const kept = useRef<ReadonlySet<string>>(NO_IDS);
+  return useEditorState((s) => {
+    const moved = s.draft !== null && s.panes[name] !== null ? s.draft.moved : NO_IDS;
+    if (!sameIds(kept.current, moved)) kept.current = moved;
+    return kept.current;
+  });
+}
+
+type Seen = Pick<Pane, 'camera' | 'width' | 'height' | 'view'>;
+
+function byGroup(list: DisplayList): ReadonlyMap<PainterGroup, readonly Part[]> {
+  const found = new Map<PainterGroup, Part[]>();
+  for (const item of list.items) {
+    const group = found.get(item.group);
+    if (group) group.push(item);
+    else found.set(item.group, [item]);
+  }
+  return found;
+}
+
+function marksOf(list: DisplayList): PlacedMark[] {
+  return list.items.flatMap(({ group, id, items }) => {
+    if (group !== 'finding') return [];
+    const mark = items.find((i) => i.t === 'mark' && i.mark.startsWith('finding:'));
+    return mark?.t === 'mark' ? [{ key: id, at: mark.at, offsetMm: mark.offsetMm ?? [0, 0] }] : [];
+  });
+}
+
+/** Runs whose legs are measured on the drawing: those that are chosen, whole or in part. */
+function measuredRuns(selection: readonly Selected[], runOf: (leg: string) => string | undefined): ReadonlySet<string> {
+  const runs = new Set<string>();
+  for (const { map, id } of selection) {
+    const run = map === 'runs' ? id : map === 'legs' ? runOf(id) : undefined;
+    if (run !== undefined) runs.add(run);
+  }
+  return runs;
+}
+
+/** What a pane shows with a camera at rest. Labels are placed for that scale, and stay until it or the plan changes. */
+export function usePicture(
+  pane: Seen,
+  hidden: ReadonlySet<string>,
+  findings: readonly Finding[] = NO_FINDINGS,
+): Picture {
+  const plan = useEditorState((s) => s.plan);
+  const chosen = useEditorState((s) => s.chosen);
+  const selection = useEditorState((s) => s.selection);
+  const { view } = pane;
+  const all = useMemo(() => fragments(plan, view, chosen), [plan, view, chosen]);
+  const seen = useMemo(() => {
+    const box = seenBox(pane);
+    return all.filter((f) => !hidden.has(f.id) && meets(f.box, box));
+  }, [all, pane, hidden]);
+  const list = useMemo(
+    () =>
+      annotate(seen, {
+        plan,
+        view,
+        mmPerPaperMm: look.screen.pxPerMm * pane.camera.mmPerPx,
+        visible: seenBox(pane, 0),
+        findings,
+        measured: measuredRuns(selection, (leg) => plan.legs[leg]?.run),
+      }),
+    [seen, plan, view, pane, findings, selection],
+  );
+  return useMemo(() => {
+    const groups = byGroup(list);
+    const plane = workPlane(plan, view);
+    return {
+      group: (group) => groups.get(group) ?? NONE,
+      band: chosenParts(plan, seen, selection),
+      handles: plane ? handleParts(plan, plane, selection) : NONE,
+      marks: marksOf(list),
+    };
+  }, [list, plan, view, seen, selection]);
+}

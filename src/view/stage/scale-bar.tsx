@@ -1,0 +1,39 @@
+import { useEditorState } from '../app/use-session.ts';
+
+const STEPS_MM = [50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000] as const;
+const MOST_PX = 90;
+
+/** North as a plumb bob, a measure of the drawing as it is shown, and the floor it shows. */
+export function ScaleBar() {
+  const mmPerPx = useEditorState((s) => s.panes.plan.camera.mmPerPx);
+  const name = useEditorState((s) => {
+    const { view } = s.panes.plan;
+    return view.kind === 'plan' ? (s.plan.storeys[view.storey]?.name ?? '') : '';
+  });
+  const step = [...STEPS_MM].reverse().find((mm) => mm / mmPerPx <= MOST_PX) ?? STEPS_MM[0];
+  const px = step / mmPerPx;
+  const say = (n: number): string => (step >= 1000 ? String((n * step) / 1000) : String(n * step));
+  const unit = step >= 1000 ? ' m' : ' mm';
+  return (
+    <div className="scale-bar" aria-hidden="true">
+      <svg width="14" height="32" viewBox="0 0 14 32">
+        <path className="bob" d="M7 1l5 12H2z" />
+        <path className="north" strokeWidth="1.4" d="M7 13v14M1 30h12M7 27v3" />
+      </svg>
+      <svg width={3 * px + 60} height={32} overflow="visible">
+        <rect className="full" x={0} y={6} width={px} height={5} />
+        <rect className="ruler" x={px + 0.5} y={6.5} width={px} height={4} strokeWidth={1} />
+        <rect className="full" x={2 * px} y={6} width={px} height={5} />
+        {[0, 1, 2, 3].map((n) => (
+          <text key={n} x={n * px} y={26} textAnchor={n === 0 ? 'start' : 'middle'}>
+            {say(n)}
+            {n === 3 ? unit : ''}
+          </text>
+        ))}
+        <text x={3 * px + 34} y={26}>
+          {name.toLowerCase()}
+        </text>
+      </svg>
+    </div>
+  );
+}

@@ -1,0 +1,149 @@
+import type { Case, Plan } from '../../plan/plan.ts';
+import { openChapter, setOver } from '../app/screen.ts';
+import { useEditor, useEditorState, useKept, useReport, useSession } from '../app/use-session.ts';
+import { KickMark, KickUnderline } from '../look/kick.tsx';
+import { FindingMark, OUTCOME_WORD } from '../look/mark.tsx';
+import { sayKept } from './say-kept.ts';
+import './strip.css';
+
+/** Mark, job, case, findings, and when it was last kept. */
+export function Strip() {
+  return (
+    <div className="strip">
+      <JobName />
+      <CaseSwitch />
+      <div className="strip-right">
+        <Counts />
+        <Kept />
+      </div>
+    </div>
+  );
+}
+
+function JobName() {
+  const name = useEditorState((s) => s.plan.name);
+  const sub = useEditorState((s) => s.plan.job.reason || s.plan.job.address);
+  return (
+    <button
+      type="button"
+      className="strip-job"
+      onClick={() => setOver('jobs')}
+      aria-label={`The kick. Job: ${name}. All jobs`}
+    >
+      <KickMark />
+      <span>
+        <span className="strip-name">{name === '' ? 'Job without a name' : name}</span>
+        {sub !== '' && <span className="strip-subtitle">{sub}</span>}
+      </span>
+    </button>
+  );
+}
+
+/** Before the work, then one key for each option after it. */
+export function casesOf(plan: Plan): readonly { readonly chosen: Case; readonly label: string }[] {
+  const options = Object.values(plan.options).sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
+  return [
+    { chosen: { option: null, when: 'before' }, label: 'Before' },
+    ...options.map((o) => ({ chosen: { option: o.id, when: 'after' } as const, label: `After, ${o.name}` })),
+  ];
+}
+
+function CaseSwitch() {
+  const editor = useEditor();
+  const plan = useEditorState((s) => s.plan);
+  const chosen = useEditorState((s) => s.chosen);
+  const cases = casesOf(plan);
+  const isChosen = (c: Case): boolean => c.when === chosen.when && (c.when === 'before' || c.option === chosen.option);
+  const step = (by: number): void => {
+    const at = cases.findIndex((c) => isChosen(c.chosen));
+    const next = cases[(at + by + cases.length) % cases.length];
+    if (next) editor.setCase(next.chosen);
+  };
+  return (
+    <div
+      className="case-switch"
+      role="radiogroup"
+      aria-label="Before or after the work"
+      onKeyDown={(e) => {
+        const by = e.key === 'ArrowRight' ? 1 : e.key === 'ArrowLeft' ? -1 : 0;
+        if (by === 0) return;
+        e.preventDefault();
+        step(by);
+        const group = e.currentTarget;
+        requestAnimationFrame(() => group.querySelector<HTMLElement>('[aria-checked="true"]')?.focus());
+      }}
+    >
+      {cases.map(({ chosen: c, label }) => (
+        <CaseKey
+          key={`${c.when}${c.option ?? ''}`}
+          label={label}
+          checked={isChosen(c)}
+          onChoose={() => editor.setCase(c)}
+        />
+      ))}
+    </div>
+  );
+}
+
+function CaseKey({
+  label,
+  checked,
+  onChoose,
+}: {
+  readonly label: string;
+  readonly checked: boolean;
+  readonly onChoose: () => void;
+}) {
+  return (
+    <button type="button" role="radio" aria-checked={checked} tabIndex={checked ? 0 : -1} onClick={onChoose}>
+      {label}
+      {checked && <KickUnderline />}
+    </button>
+  );
+}
+
+const COUNTED = ['stop', 'check', 'note', 'cantTell'] as const;
+
+function Counts() {
+  const report = useReport((s) => s.report);
+  const waiting = useReport((s) => s.waiting);
+  const counts = report?.counts;
+  const shown = counts ? COUNTED.filter((o) => counts[o] > 0) : [];
+  const spoken = counts ? shown.map((o) => `${counts[o]} ${OUTCOME_WORD[o]}`).join(', ') : '';
+  return (
+    <button
+      type="button"
+      className="counts"
+      aria-label={spoken === '' ? 'Findings: none' : `Findings: ${spoken}`}
+      aria-busy={waiting}
+      onClick={() => openChapter('findings')}
+    >
+      {counts && shown.length === 0 && <span className="none">nothing found</span>}
+      {counts &&
+        shown.map((o) => (
+          <span key={o}>
+            <FindingMark outcome={o} hidden />
+            {counts[o]}
+          </span>
+        ))}
+    </button>
+  );
+}
+
+function Kept() {
+  const session = useSession();
+  const at = useKept((s) => s.at);
+  const failed = useKept((s) => s.failed);
+  const elsewhere = useKept((s) => s.elsewhere);
+  const readOnly = useEditorState((s) => s.readOnly);
+  if (elsewhere) {
+    return (
+      <button type="button" className="bare-key accent" onClick={() => void session.takeOver()}>
+        Take over here
+      </button>
+    );
+  }
+  if (readOnly !== null) return <span className="kept">read only</span>;
+  if (failed !== null) return <span className="kept wrong">not kept</span>;
+  return <span className="kept">{sayKept(at)}</span>;
+}

@@ -1,0 +1,3 @@
+export default function WordsScreen(_: { readonly beside: boolean }) {
+  return null;
+}

@@ -87,7 +87,6 @@ export default definePoint({
     inputKwHeating: null,
     inputKwHotWater: null,
     inputBasis: null,
-    rangeRatedKw: null,
     outputKw: null,
     hotLPerMin: null,
     roomSealed: true,

@@ -1,10 +1,19 @@
 import { definePoint } from '../define-point.ts';
-import { numberField, textField } from '../field-specs.ts';
+import { choiceField, numberField, textField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { boxed } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
-const fields = [numberField('ratedM3PerH', 'Meter rated for', 'm3/h'), textField('seen', 'What was seen')];
+const fields = [
+  choiceField(
+    'meter',
+    'Meter',
+    { 'G2.5': 'G2.5 or U4', G4: 'G4 or U6', E6: 'E6 (ultrasonic)', G10: 'G10 or U16' },
+    'As its plate says.',
+  ),
+  numberField('ratedM3PerH', 'Meter rated for', 'm3/h'),
+  textField('seen', 'What was seen'),
+];
 
 export default definePoint({
   id: 'gas-meter',
@@ -18,6 +27,6 @@ export default definePoint({
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 300, depthMm: 230, heightMm: 400 },
   connections: (s) => [tail('outlet', 'gas', 'Outlet', '22', [s.widthMm / 4, s.depthMm / 2, s.heightMm], 'up')],
-  defaults: { ratedM3PerH: null, seen: '' },
+  defaults: { meter: null, ratedM3PerH: null, seen: '' },
   ...boxed('M'),
 });

@@ -1,5 +1,6 @@
 import { edgesByVertex } from './chains.ts';
 import type { Edge, Network, Vertex } from './network.ts';
+import { saidPoint, saidService } from './said.ts';
 import type { DeadEnd, Illegal, TraceEnd } from './trace.ts';
 
 /** One connected part of a circuit, with what it meets. */
@@ -43,8 +44,8 @@ function mixedAt(network: Network, circuit: string, vertex: Vertex, edges: reado
   const found: Illegal[] = [];
   const points = vertex.point === null ? [] : [vertex.point];
   if (all.some((e) => e.circuit !== circuit)) {
-    const services = unique(all.map((e) => e.service)).join(' and ');
-    const say = `Pipes of different services meet here: ${services}. They cannot share a joint.`;
+    const met = unique(all.map((e) => saidService(e.service))).join(' and ');
+    const say = `Pipes of different services meet here: ${met}. They cannot share a joint.`;
     found.push({
       kind: 'twoServices',
       runs: runsOf(all),
@@ -58,7 +59,7 @@ function mixedAt(network: Network, circuit: string, vertex: Vertex, edges: reado
   const first = edges[0];
   if (point && first && vertex.connection !== null && !network.kinds.takes(point, vertex.connection, first.service)) {
     const label = point.connections.find((c) => c.id === vertex.connection)?.label ?? vertex.connection;
-    const say = `The pipe is on the wrong connection of ${point.name || point.kind}: ${label}.`;
+    const say = `The pipe is on the wrong connection of ${saidPoint(point)}: ${label}.`;
     found.push({
       kind: 'wrongConnection',
       runs: runsOf(edges),

@@ -1,7 +1,7 @@
 import { grow } from '../../../geometry/boxes.ts';
 import { pointBox, segmentToPoint } from '../../../geometry/point-box.ts';
 import type { Point } from '../../../plan/records/pipework.ts';
-import { type Figure, figure } from '../../../reference/figure.ts';
+import { figure, type Known } from '../../../reference/figure.ts';
 import { edition } from '../../../reference/tables.ts';
 import { exact } from '../../../report/quantity.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
@@ -20,22 +20,27 @@ const ROW: Readonly<Record<string, string>> = {
   'cable-route': 'cable',
 };
 
-function clearTo(given: Given, point: Point): Figure | null {
-  const row = ROW[point.kind];
+const NOT_PINNED = 'the clearances of the edition this job has pinned';
+
+/** Clear distance asked of this kind of equipment; in words what is missing where the pinned edition does not tell. */
+function clearTo(given: Given, row: string): Known | string {
   const table = edition('gas-clearance', given.plan.basis.editions);
-  return row && table ? figure(table, row, 'mm') : null;
+  const found = table && figure(table, row, 'mm');
+  if (found?.is === 'known') return found;
+  return found?.is === 'unknown' ? found.say : NOT_PINNED;
 }
 
 function judgeOne(given: Given, point: Point): Fault[] {
-  const clear = clearTo(given, point);
-  if (!clear || !given.network.alive.has('points', point.id)) return [];
+  const row = ROW[point.kind];
+  if (row === undefined || !given.network.alive.has('points', point.id)) return [];
+  const clear = clearTo(given, row);
   const body = pointBox(given.plan, point);
   const name = midSentence(sayPoint(given.plan, point.id));
-  if (clear.is !== 'known') return [];
-  if (!body)
-    return [
-      { outcome: 'cantTell', ids: [point.id], words: { name, run: 'gas' }, missing: [`the place of the ${name}`] },
-    ];
+  const cannot = (missing: string): Fault[] => [
+    { outcome: 'cantTell', ids: [point.id], words: { name }, missing: [missing] },
+  ];
+  if (typeof clear === 'string') return cannot(clear);
+  if (!body) return cannot(`the place of the ${name}`);
   const near = given.pipeIndex
     .search(grow(body.box, clear.lo))
     .filter((p) => p.edge.service === 'gas' && p.edge.state === 'new');
@@ -62,6 +67,12 @@ function judgeOne(given: Given, point: Point): Fault[] {
   return [...byRun.values()];
 }
 
+/** Nothing is asked of equipment on a job that lays no gas. */
+function judge(given: Given): Fault[] {
+  const laid = given.pipes.some((p) => p.edge.service === 'gas' && p.edge.state === 'new');
+  return laid ? Object.values(given.plan.points).flatMap((p) => judgeOne(given, p)) : [];
+}
+
 const past = (kind: string, y: number) =>
   example()
     .point(kind, 'e', [1000, 0, 1500], {}, null)
@@ -84,7 +95,7 @@ export default defineRule({
   cites: [{ source: 'gas-electric-2015', clause: 'separation', table: 'gas-clearance-2015' }],
   needs: ['place of the electrical equipment'],
   params: () => ({}),
-  judge: (given) => Object.values(given.plan.points).flatMap((p) => judgeOne(given, p)),
+  judge,
   say: {
     fault: {
       title: '{run} is close to the {name}',
@@ -93,14 +104,24 @@ export default defineRule({
     },
     cantTell: {
       title: "Can't tell how near gas is to the {name}",
-      why: 'Its place is not known.',
-      todo: 'Set its place and height.',
+      why: 'The sum is missing: {missing}.',
+      todo: 'Set its place and height, or pin an edition that tells it.',
     },
     pass: 'Gas pipe is clear of electrical equipment.',
   },
   examples: [
     { name: 'beside a consumer unit', given: () => past('consumer-unit', 160), expect: 'check' },
     { name: 'half a metre from a consumer unit', given: () => past('consumer-unit', 650), expect: 'pass' },
+    {
+      name: 'a consumer unit whose height nobody told',
+      given: () => {
+        const plan = past('consumer-unit', 650);
+        const { e } = plan.points;
+        if (e?.place.on === 'storey') e.place.height = { from: 'connection', of: null, mm: 0 };
+        return plan;
+      },
+      expect: 'cantTell',
+    },
     { name: 'clear of a socket by the later edition', given: () => past('socket', 200), expect: 'pass' },
   ],
 });

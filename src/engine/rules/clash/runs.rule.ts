@@ -138,6 +138,18 @@ export default defineRule({
       found: { lo: 13, hi: 13, tolerance: 0.1 },
       from: '35 between centres less two radii of 11',
     },
+    { name: 'cold a millimetre from it', given: () => crossing(263, 'cold'), expect: 'check' },
+    {
+      name: 'cold through it at a height nobody measured',
+      given: () => {
+        const plan = crossing(250, 'cold');
+        for (const { place } of Object.values(plan.nodes)) {
+          if (place.on === 'storey' && place.height.mm === 300) place.height.assumed = { lo: 150, hi: 450 };
+        }
+        return plan;
+      },
+      expect: 'check',
+    },
     { name: 'cold over the top of it', given: () => crossing(250, 'cold', 1400), expect: 'pass' },
     {
       name: 'close to a pipe of unknown size',

@@ -13,17 +13,18 @@ function wayOut(given: Given, appliance: GasAppliance): string {
 }
 
 function judgeOne(given: Given, a: GasAppliance): Fault[] {
-  if (a.path.length === 0 || a.verdict === 'pass') return [];
+  if (a.verdict === 'pass') return [];
   const { drop, working } = a.drop;
-  const missing = [...new Set([...a.load.missing, ...working.missing])];
+  const unfed = a.path.length === 0;
+  const missing = [...new Set([...(unfed ? ['a meter that feeds it'] : []), ...a.load.missing, ...working.missing])];
   const shared = {
     ids: [a.point],
     words: { name: midSentence(a.name) },
     legs: a.path.flatMap((id) => given.gas.sections.get(id)?.section.legs ?? []),
-    found: drop,
+    found: unfed ? null : drop,
     wanted: a.limit,
     at: atVertex(given.network, a.vertex),
-    working,
+    working: unfed ? null : working,
     cites: given.gas.cites,
   };
   if (a.verdict === 'cantTell')
@@ -102,6 +103,14 @@ export default defineRule({
     { name: 'the same in 15', given: () => house('15x0.7', 24, 5), expect: 'stop' },
     { name: 'new pipe with the limit inside what is not known', given: () => house('22x0.9', 24, 28), expect: 'check' },
     { name: 'the same pipe, there already', given: () => house('22x0.9', 24, 28, null), expect: 'check' },
+    {
+      name: 'a boiler no meter feeds yet',
+      given: () =>
+        example()
+          .point('boiler', 'boiler', [3000, 0, 1300], { inputKwHotWater: 24, inputBasis: 'gross' })
+          .run('g', 'gas', [[0, -81, 900], [3000, -81, 900], { point: 'boiler', connection: 'gas' }]).plan,
+      expect: 'cantTell',
+    },
     { name: 'no input read', given: () => house('22x0.9', null, 5), expect: 'cantTell' },
   ],
 });

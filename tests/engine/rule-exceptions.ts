@@ -1,0 +1,17 @@
+/** Rules that cannot lack what they need, and why: they have no example of "can't tell". */
+export const ALWAYS_KNOWN: Readonly<Record<string, string>> = {
+  'building/across-opening': 'sill and head are always told; a pipe of unknown height is told of by network/no-height',
+  'building/through-wall': 'a wall always has a place; a pipe of unknown height is told of by network/no-height',
+  'gas/left-open': 'a surveyed pipe is kept unless its option strips or caps it',
+  'gas/shut-off': 'a valve is drawn or it is not',
+  'network/left-open': 'a surveyed pipe is kept unless its option strips or caps it',
+  'network/open-end': 'an end meets something or it does not, wherever it lies',
+  'network/ring': 'what meets what is always drawn',
+  'network/two-services': 'every run has its service',
+  'network/two-sources': 'what meets what is always drawn',
+  'network/unresolved': 'a turn without a place is itself unresolved',
+  'network/wrong-connection': 'every connection has its service',
+};
+
+/** Sentences of a rule that no example of its own shows, and the test that does. */
+export const SAID_ELSEWHERE: Readonly<Record<string, Readonly<Record<string, string>>>> = {};

@@ -4,7 +4,9 @@ import type { Box, DisplayList, Fragment, Vec, View } from './display-list.ts';
 import { boxAround, union } from './fragments/fragment.ts';
 import { claimDimension, dimension } from './labels/dimensions.ts';
 import { placeFindings } from './labels/finding-marks.ts';
+import { flagsOf } from './labels/flag-wishes.ts';
 import { placeFlag } from './labels/flags.ts';
+import { measuredLegs } from './labels/measured-legs.ts';
 import { placeLetter, placeName } from './labels/names.ts';
 import { obstaclesOf } from './labels/obstacles.ts';
 import { paperAt } from './labels/paper.ts';
@@ -72,6 +74,13 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
     claimDimension(placed, wish, paper, to);
     return placed;
   });
+  if (options.measured && k <= TAGS_GO) {
+    for (const { id, wish } of measuredLegs(plan, fragments, options.measured)) {
+      const placed = dimension(id, wish, sizes.dimension, paper);
+      claimDimension(placed, wish, paper, to);
+      labels.push(placed);
+    }
+  }
   const nodes: Vec[] = [];
   for (const { layer, items } of fragments) {
     for (const item of items) {
@@ -91,9 +100,9 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
   const marked = placeFindings(options.findings ?? [], (f) => placeIn(plane, f), medium, sizes.tag, paper, to).placed;
   if (k <= TAGS_GO) each('name', (fragment, wish) => placeName(fragment, wish, sizes, paper, to));
   if (k < FLAGS_GO) {
-    for (const { fragment, wish } of flagsByRank(fragments)) {
+    for (const { fragment, wish } of flagsOf(fragments, paper)) {
       const placed = placeFlag(
-        { id: fragment.id, at: wish.at, spread: wish.spread, clearMm: wish.clearMm ?? 0, near: wish.near ?? false },
+        { id: fragment.id, at: wish.at, spread: wish.spread, clearMm: wish.clearMm ?? 0, along: wish.along },
         { what: wish.what, how: wish.how, whatMm: sizes.flag, howMm: sizes.flagSecond },
         paper,
         to,
@@ -112,11 +121,4 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
       ...marked.map((l) => ({ group: 'finding' as const, id: l.id, items: l.items })),
     ],
   };
-}
-
-function flagsByRank(fragments: readonly Fragment[]) {
-  const all = fragments.flatMap((fragment) =>
-    fragment.wishes.flatMap((wish) => (wish.w === 'flag' ? [{ fragment, wish }] : [])),
-  );
-  return all.sort((a, b) => a.wish.rank - b.wish.rank);
 }

@@ -137,18 +137,29 @@ export type Wish =
       readonly spread?: Spread;
       /** Paper mm about `at` that belong to the mark it speaks of: the leader starts there. */
       readonly clearMm?: number;
-      /** Said of a line rather than of a thing: stands close by it without a leader. */
-      readonly near?: boolean;
+      /** Said of this line rather than of a thing: stands close by it without a leader. */
+      readonly along?: readonly [Vec, Vec];
+      /** A rise or drop: several at one place share a flag. */
+      readonly riser?: { readonly letters: string; readonly up: boolean; readonly level: string; readonly z: number };
     }
   /** Letters of a symbol: inside it where there is room (`half` is half its size in mm), else beside it. */
-  | { readonly w: 'letter'; readonly at: Vec; readonly text: string; readonly ink: string; readonly half: Vec }
-  /** A name that stands inside its own outline. */
+  | {
+      readonly w: 'letter';
+      readonly at: Vec;
+      readonly text: string;
+      readonly ink: string;
+      readonly half: Vec;
+      readonly insideOnly: boolean;
+    }
+  /** A name that stands inside its own outline. An empty text leaves only the second, smaller line. */
   | {
       readonly w: 'name';
       readonly at: Vec;
       readonly text: string;
       readonly second: string | null;
-      readonly within: Box;
+      readonly ring: readonly Vec[];
+      /** Name of a thing, not of a room: in the size of a flag. */
+      readonly small?: boolean;
     }
   /** Distance from `a` to `b`, the line `awayMm` of paper off along `side`. `unsure`: taken from something assumed. */
   | {

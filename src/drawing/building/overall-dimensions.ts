@@ -1,7 +1,7 @@
 import type { Wall } from '../../plan/records/building.ts';
 import type { Vec, Wish } from '../display-list.ts';
 import { clipLine } from './clip-line.ts';
-import { wallBodies } from './wall-bodies.ts';
+import { solidRings } from './wall-bodies.ts';
 
 /** Inside the outermost face by this much the rooms are cut to measure them. */
 const INSIDE_MM = 300;
@@ -24,7 +24,7 @@ function clear(rings: readonly (readonly Vec[])[], through: Vec, way: Vec): [num
 
 /** Clear sizes of the rooms along the lower and the left edge of the house, from finished face to finished face. */
 export function overallDimensions(walls: readonly Wall[]): Wish[] {
-  const rings = wallBodies(walls, []).edges;
+  const rings = solidRings(walls);
   const pts = rings.flat();
   if (pts.length === 0) return [];
   const minX = Math.min(...pts.map((p) => p[0]));

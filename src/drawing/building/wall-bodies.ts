@@ -1,70 +1,52 @@
-import polygonClipping, { type MultiPolygon, type Polygon, type Ring } from 'polygon-clipping';
-import { wallSide } from '../../geometry/hosting.ts';
+import { bodiesOf } from '../../geometry/bodies.ts';
+import { openingSpan } from '../../geometry/opening-box.ts';
+import { difference, type MultiPolygon, polygonOf } from '../../geometry/polygons.ts';
+import { outOfWall, wallLength } from '../../geometry/wall-frame.ts';
 import type { Opening, Wall } from '../../plan/records/building.ts';
-import type { Xy } from '../../plan/records/parts.ts';
 import type { Vec } from '../display-list.ts';
 
 /** Walls of a storey as they are cut in plan: gaps where openings are, one body where walls meet. */
-export interface WallBodies {
+export interface CutWalls {
   /** Outlines of everything, seen or assumed: the cut edge. */
   readonly edges: readonly (readonly Vec[])[];
   /** What is filled: walls somebody has seen. */
   readonly seen: readonly (readonly Vec[])[];
-  /** Floors that the walls close in. */
-  readonly floors: readonly (readonly Vec[])[];
 }
 
-const pair = (p: Xy): [number, number] => [p.x, p.y];
+const byId = <T extends { readonly id: string }>(records: readonly T[]): T[] =>
+  [...records].sort((p, q) => (p.id < q.id ? -1 : 1));
 
-/** Corners of a stretch of a wall's body, from face to face. */
+/** Corners of a stretch of a wall's body from face to face: near and far on its left, far and near on its right. */
 export function bodyPart(wall: Wall, from: number, upTo: number, over = 0): Vec[] {
-  const left = wallSide(wall, 'left');
-  const right = wallSide(wall, 'right');
-  const at = (side: typeof left, s: number): Vec =>
-    pair({
-      x: side.start.x + side.along.x * s + side.out.x * over,
-      y: side.start.y + side.along.y * s + side.out.y * over,
-    });
-  return [at(left, from), at(left, upTo), at(right, upTo), at(right, from)];
+  const half = wall.thicknessMm / 2 + over;
+  return [
+    outOfWall(wall, from, half),
+    outOfWall(wall, upTo, half),
+    outOfWall(wall, upTo, -half),
+    outOfWall(wall, from, -half),
+  ].map((p): Vec => [p.x, p.y]);
 }
 
-/** Where an opening lies along its wall, from end a. */
-export function openingSpan(wall: Wall, opening: Opening): { from: number; upTo: number } {
-  const { lengthMm } = wallSide(wall, 'left');
-  const from = opening.from === 'a' ? opening.alongMm : lengthMm - opening.alongMm - opening.widthMm;
-  return { from, upTo: from + opening.widthMm };
-}
+const ringsOf = (solid: MultiPolygon): Vec[][] =>
+  solid.flatMap((polygon) => polygon.map((ring) => ring.slice(0, -1).map(([x, y]): Vec => [x, y])));
 
-const polygon = (pts: readonly Vec[]): Polygon => [pts.map(([x, y]): [number, number] => [x, y])];
-
-const open = (ring: Ring): Vec[] => ring.slice(0, -1).map(([x, y]): Vec => [x, y]);
-
-function joined(walls: readonly Wall[]): MultiPolygon {
-  const [first, ...rest] = walls
-    .filter((w) => w.thicknessMm > 0 && Math.hypot(w.a.x - w.b.x, w.a.y - w.b.y) > 0)
-    .map((w) => polygon(bodyPart(w, 0, wallSide(w, 'left').lengthMm)));
-  return first ? polygonClipping.union(first, ...rest) : [];
-}
-
-/** A hair past both faces, so that no sliver is left where an opening is cut out. */
+/** A hair past both faces, so that no film is left where an opening is cut out. */
 const OVER_MM = 1;
 
-export function wallBodies(walls: readonly Wall[], openings: readonly Opening[]): WallBodies {
-  const byId = new Map(walls.map((w) => [w.id as string, w]));
+export function cutWalls(walls: readonly Wall[], openings: readonly Opening[]): CutWalls {
+  const standing = new Map(walls.map((w) => [w.id as string, w]));
   const gaps = openings.flatMap((opening) => {
-    const wall = byId.get(opening.wall);
-    if (!wall) return [];
-    const { from, upTo } = openingSpan(wall, opening);
-    return [polygon(bodyPart(wall, from, upTo, OVER_MM))];
+    const wall = standing.get(opening.wall);
+    if (!wall || opening.widthMm <= 0) return [];
+    const [from, upTo] = openingSpan(opening, wallLength(wall));
+    return [polygonOf(bodyPart(wall, from, upTo, OVER_MM).map(([x, y]) => ({ x, y })))];
   });
-  const cut = (solid: MultiPolygon): MultiPolygon =>
-    gaps.length > 0 && solid.length > 0 ? polygonClipping.difference(solid, ...gaps) : solid;
-  const all = joined(walls);
-  const seenWalls = walls.filter((w) => w.sureness === 'seen');
-  const seen = seenWalls.length === walls.length ? all : joined(seenWalls);
-  return {
-    edges: cut(all).flatMap((p) => p.map(open)),
-    seen: cut(seen).flatMap((p) => p.map(open)),
-    floors: all.flatMap((p) => p.slice(1).map(open)),
-  };
+  const cut = (some: readonly Wall[]): Vec[][] =>
+    ringsOf(bodiesOf(byId(some)).union.flatMap((polygon) => difference(polygon, gaps)));
+  const seen = walls.filter((w) => w.sureness === 'seen');
+  const edges = cut(walls);
+  return { edges, seen: seen.length === walls.length ? edges : cut(seen) };
 }
+
+/** Everything the walls fill, openings not cut out. */
+export const solidRings = (walls: readonly Wall[]): Vec[][] => ringsOf(bodiesOf(byId(walls)).union);

@@ -24,6 +24,10 @@ function itemsOf(vertex: string, joint: Joint, spread: Spread | undefined): Item
     ...moved,
   });
   if (joint.is === 'tee') return [mark('tee')];
+  if (joint.is === 'end') {
+    const [x, y] = outOf(one, vertex);
+    return [mark('openEnd', (Math.atan2(y, x) * 180) / Math.PI)];
+  }
   if (joint.is === 'corner' && other) {
     const heavier = other.style.pen > one.style.pen ? other : one;
     return [

@@ -1,6 +1,8 @@
 import { wallSide } from '../../geometry/hosting.ts';
+import { openingSpan } from '../../geometry/opening-box.ts';
+import { wallLength } from '../../geometry/wall-frame.ts';
 import type { Opening, Wall } from '../../plan/records/building.ts';
-import { bodyPart, openingSpan } from '../building/wall-bodies.ts';
+import { bodyPart } from '../building/wall-bodies.ts';
 import type { Fragment, Item, LineStyle, Vec } from '../display-list.ts';
 import { PEN } from '../look/tokens.ts';
 import { makeFragment } from './fragment.ts';
@@ -17,10 +19,10 @@ const middle = (p: Vec, q: Vec): Vec => [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];
 
 /** From the hinge, along the gap, turned out of the wall on the side it swings to. Not told: end a, to the left. */
 function leaf(wall: Wall, opening: Opening): Item {
-  const span = openingSpan(wall, opening);
+  const [from, upTo] = openingSpan(opening, wallLength(wall));
   const side = wallSide(wall, opening.swings ?? 'left');
   const fromA = (opening.hinge ?? 'a') === 'a';
-  const s = fromA ? span.from : span.upTo;
+  const s = fromA ? from : upTo;
   const way = fromA ? 1 : -1;
   const turn = (LEAF_DEG * Math.PI) / 180;
   const hinge: Vec = [side.start.x + side.along.x * s, side.start.y + side.along.y * s];
@@ -43,7 +45,7 @@ function inGap(opening: Opening, wall: Wall, corners: readonly Vec[]): Item[] {
 
 /** What stands in the gap of a wall. The gap and its jambs are cut from the wall itself. */
 export function openingFragment(wall: Wall, opening: Opening): Fragment {
-  const { from, upTo } = openingSpan(wall, opening);
+  const [from, upTo] = openingSpan(opening, wallLength(wall));
   const corners = bodyPart(wall, from, upTo);
   return makeFragment(opening.id, 'openings', 'opening', [
     { t: 'area', rings: [corners], fill: 'opening' },

@@ -1,6 +1,8 @@
+import { faceAt, type RoomFace, roomFaces } from '../../geometry/rooms.ts';
 import type { Alive } from '../../network/cases.ts';
 import type { Plan } from '../../plan/plan.ts';
-import type { Box, Fragment, Wish } from '../display-list.ts';
+import type { Room } from '../../plan/records/building.ts';
+import type { Fragment, Vec, Wish } from '../display-list.ts';
 import { remember } from '../memo/remember.ts';
 import { stateOf } from '../pipes/pipes-in-view.ts';
 import { makeFragment } from './fragment.ts';
@@ -9,9 +11,24 @@ import { pointFragment } from './point.fragment.ts';
 import { voidFragment } from './void.fragment.ts';
 import { floorsFragment, wallsFragment } from './wall.fragment.ts';
 
-const around = (x: number, y: number, by: number): Box => ({ minX: x - by, minY: y - by, maxX: x + by, maxY: y + by });
-/** Until rooms have outlines, a name may move this far from its seed. */
+/** Where no walls close a room in, its name may move this far from its seed. */
 const NAME_ROOM_MM = 1200;
+
+const square = (x: number, y: number): Vec[] => [
+  [x - NAME_ROOM_MM, y - NAME_ROOM_MM],
+  [x + NAME_ROOM_MM, y - NAME_ROOM_MM],
+  [x + NAME_ROOM_MM, y + NAME_ROOM_MM],
+  [x - NAME_ROOM_MM, y + NAME_ROOM_MM],
+];
+
+/** A room's name and what its ceiling is, where that differs from the floor's. */
+function nameFragment(room: Room, face: RoomFace | undefined): Fragment {
+  const second = room.ceilingMm === null ? null : `ceiling ${Math.round(room.ceilingMm)}`;
+  const { x, y } = room.seed;
+  const ring = face ? face.outline.map((p): Vec => [p.x, p.y]) : square(x, y);
+  const wish: Wish = { w: 'name', at: [x, y], text: room.name, second, ring };
+  return makeFragment(room.id, 'rooms', 'room', [], [wish]);
+}
 
 /** Everything of a storey seen from above but its pipes. */
 export function planFragments(plan: Plan, storeyId: string, alive: Alive, stripped: boolean): Fragment[] {
@@ -20,9 +37,10 @@ export function planFragments(plan: Plan, storeyId: string, alive: Alive, stripp
   const walls = Object.values(plan.walls).filter((w) => w.storey === storeyId && alive.has('walls', w.id));
   const ids = new Set<string>(walls.map((w) => w.id));
   const openings = Object.values(plan.openings).filter((o) => ids.has(o.wall) && alive.has('openings', o.id));
+  const { faces } = roomFaces(plan, storeyId, ids);
   const found: Fragment[] = [];
   if (walls.length > 0) {
-    found.push(remember(storey, 'floors', plan, walls, () => floorsFragment(storeyId, walls)));
+    found.push(remember(storey, 'floors', plan, walls, () => floorsFragment(storeyId, faces)));
     found.push(
       remember(storey, 'walls', plan, [...walls, 0, ...openings], () => wallsFragment(storeyId, walls, openings)),
     );
@@ -37,14 +55,8 @@ export function planFragments(plan: Plan, storeyId: string, alive: Alive, stripp
   }
   for (const room of Object.values(plan.rooms)) {
     if (room.storey !== storeyId || room.name === '') continue;
-    found.push(
-      remember(room, 'name', plan, [], () => {
-        const second = room.ceilingMm === null ? null : `ceiling ${Math.round(room.ceilingMm)}`;
-        const { x, y } = room.seed;
-        const wish: Wish = { w: 'name', at: [x, y], text: room.name, second, within: around(x, y, NAME_ROOM_MM) };
-        return makeFragment(room.id, 'rooms', 'room', [], [wish]);
-      }),
-    );
+    const face = faceAt(faces, room.seed);
+    found.push(remember(room, 'name', plan, [face?.outline], () => nameFragment(room, face)));
   }
   for (const point of Object.values(plan.points)) {
     const state = point.storey === storeyId ? stateOf(alive, 'points', point.id, stripped) : null;

@@ -58,14 +58,9 @@ export function pointFragment(plan: Plan, point: Point, state: PipeState): Fragm
   const parts = kind ? kind.planSymbol(point.size) : unknownKind(point);
   const shown = state === 'strip' ? parts.filter((p) => p.draw !== 'letter') : parts;
   const { widthMm: w, depthMm: d } = point.size;
+  const flags = words(plan, point, state, frame.origin.z, at(0, d / 2));
   const turned = Math.abs(frame.right.x) < Math.abs(frame.right.y);
-  const { items, letters } = symbolItems(shown, at, edge, turned ? [d / 2, w / 2] : [w / 2, d / 2]);
+  const { items, letters } = symbolItems(shown, at, edge, turned ? [d / 2, w / 2] : [w / 2, d / 2], flags.length > 0);
   const gone = state === 'strip' ? crossedOut(at, w, d, edge) : [];
-  return makeFragment(
-    point.id,
-    'points',
-    'point',
-    [...items, ...gone],
-    [...letters, ...words(plan, point, state, frame.origin.z, at(0, d / 2))],
-  );
+  return makeFragment(point.id, 'points', 'point', [...items, ...gone], [...letters, ...flags]);
 }

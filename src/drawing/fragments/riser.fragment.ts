@@ -40,6 +40,12 @@ export function riserFragment(
             how: ends === undefined ? null : `to ${ends.charAt(0).toLowerCase()}${ends.slice(1)}`,
             rank: 2,
             clearMm: PEN.riseRadius,
+            riser: {
+              letters: owner.letters,
+              up: riser.upTo > riser.from,
+              level: levelOf(plan, riser.upTo, plane.storey),
+              z: riser.upTo,
+            },
             ...moved,
           },
         ]

@@ -10,13 +10,14 @@ export function symbolItems(
   at: (x: number, y: number) => Vec,
   edge: LineStyle,
   half: Vec,
+  insideOnly: boolean,
 ): { items: Item[]; letters: Wish[] } {
   const items: Item[] = [];
   const letters: Wish[] = [];
   for (const part of parts) {
     if (part.draw === 'line') items.push({ t: 'line', pts: [at(...part.from), at(...part.to)], style: edge });
     else if (part.draw === 'letter')
-      letters.push({ w: 'letter', at: at(part.x, part.y), text: part.text, ink: edge.ink, half });
+      letters.push({ w: 'letter', at: at(part.x, part.y), text: part.text, ink: edge.ink, half, insideOnly });
     else {
       const ring =
         part.draw === 'rect'

@@ -1,5 +1,5 @@
 import type { Void } from '../../plan/records/building.ts';
-import { joistEdges, outlineRings } from '../building/joist-lines.ts';
+import { joistEdges, outlineRings } from '../building/joist-edges.ts';
 import type { Fragment, Item, LineStyle } from '../display-list.ts';
 import { PEN } from '../look/tokens.ts';
 import { makeFragment } from './fragment.ts';
@@ -13,6 +13,8 @@ export function voidFragment(v: Void): Fragment {
   if (v.kind === 'slab') return makeFragment(v.id, 'voids', 'void', []);
   const edge = v.sureness === 'assumed' ? { edge: HIDDEN } : {};
   const wash: Item = { t: 'area', rings: outlineRings(v), fill: 'void', ...edge };
-  const joists = v.joists ? joistEdges(v, v.joists) : [];
-  return makeFragment(v.id, 'voids', 'void', [wash, ...joists.map((pts): Item => ({ t: 'line', pts, style: JOIST }))]);
+  return makeFragment(v.id, 'voids', 'void', [
+    wash,
+    ...joistEdges(v).map((pts): Item => ({ t: 'line', pts, style: JOIST })),
+  ]);
 }

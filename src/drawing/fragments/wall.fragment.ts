@@ -1,7 +1,8 @@
+import type { RoomFace } from '../../geometry/rooms.ts';
 import type { Opening, Wall } from '../../plan/records/building.ts';
 import { overallDimensions } from '../building/overall-dimensions.ts';
-import { wallBodies } from '../building/wall-bodies.ts';
-import type { Fragment } from '../display-list.ts';
+import { cutWalls } from '../building/wall-bodies.ts';
+import type { Fragment, Vec } from '../display-list.ts';
 import { PEN } from '../look/tokens.ts';
 import { makeFragment } from './fragment.ts';
 
@@ -9,7 +10,7 @@ const EDGE = { ink: 'wallEdge', pen: PEN.wallEdge, dash: [], fit: false };
 
 /** The walls of a storey in one body, so that no line crosses a joint; assumed walls have an edge and no fill. */
 export function wallsFragment(storey: string, walls: readonly Wall[], openings: readonly Opening[]): Fragment {
-  const { edges, seen } = wallBodies(walls, openings);
+  const { edges, seen } = cutWalls(walls, openings);
   return makeFragment(
     storey,
     'walls',
@@ -22,13 +23,16 @@ export function wallsFragment(storey: string, walls: readonly Wall[], openings: 
   );
 }
 
-/** Floors that the walls close in: the ground the rest is drawn on. */
-export function floorsFragment(storey: string, walls: readonly Wall[]): Fragment {
-  const { floors } = wallBodies(walls, []);
+/** Spaces that the walls close in: the ground the rest is drawn on. */
+export function floorsFragment(storey: string, faces: readonly RoomFace[]): Fragment {
   return makeFragment(
     storey,
     'storeys',
     'ground',
-    floors.map((ring) => ({ t: 'area', rings: [ring], fill: 'room' })),
+    faces.map((face) => ({
+      t: 'area',
+      rings: [face.outline, ...face.holes].map((ring) => ring.map((p): Vec => [p.x, p.y])),
+      fill: 'room',
+    })),
   );
 }

@@ -72,7 +72,30 @@ export interface FlagPlace {
   readonly at: Vec;
   readonly spread?: Spread | undefined;
   readonly clearMm: number;
-  readonly near: boolean;
+  /** In mm of the plane: said of this line, so anywhere along it will do. */
+  readonly along?: readonly [Vec, Vec] | undefined;
+}
+
+/** Crossing a pipe or a mark with its leader costs a flag this part of covering it. */
+const LEADER_PART = 0.25;
+const PLACES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8];
+
+/** Close by a line at several places along it, relative to `at`. */
+function* alongLine(
+  thing: FlagPlace,
+  line: readonly [Vec, Vec],
+  at: Vec,
+  whatMm: number,
+  paper: Paper,
+): Generator<Candidate> {
+  const [p, q] = [paper.at(line[0], thing.spread), paper.at(line[1], thing.spread)];
+  for (const t of PLACES) {
+    const [dx, dy] = [p[0] + (q[0] - p[0]) * t - at[0], p[1] + (q[1] - p[1]) * t - at[1]];
+    const far = Math.hypot(dx, dy) / 4;
+    for (const c of close(thing.clearMm, whatMm)) {
+      yield { ...c, end: [c.end[0] + dx, c.end[1] + dy], length: c.length + far };
+    }
+  }
 }
 
 /** A flag in the cheapest free place of its eight sides; undefined where every one is taken. */
@@ -80,14 +103,15 @@ export function placeFlag(thing: FlagPlace, text: FlagText, paper: Paper, to: Ob
   const at = paper.at(thing.at, thing.spread);
   const own = new Set([thing.id]);
   let best: { c: Candidate; box: Box; cost: number } | undefined;
-  for (const c of thing.near ? close(thing.clearMm, text.whatMm) : sides(thing.clearMm)) {
+  for (const c of thing.along ? alongLine(thing, thing.along, at, text.whatMm, paper) : sides(thing.clearMm)) {
     const base = (c.length * COST.per10Mm) / 10;
     if (best && base >= best.cost) continue;
     const box = blockBox(at, c, text);
     if (!to.isFree(box)) continue;
     const leader = c.leader.map(([x, y]): Vec => [at[0] + x, at[1] + y]);
     if (leader.some((p, i) => i > 0 && !to.lineIsFree(leader[i - 1] ?? p, p))) continue;
-    const cost = base + to.cost(box, thing.near ? undefined : own);
+    const crossed = leader.reduce((sum, p, i) => sum + (i === 0 ? 0 : to.lineCost(leader[i - 1] ?? p, p, own)), 0);
+    const cost = base + to.cost(box) + crossed * LEADER_PART;
     if (!best || cost < best.cost) best = { c, box, cost };
   }
   if (!best) return undefined;

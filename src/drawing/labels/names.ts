@@ -1,8 +1,8 @@
-import type { Fragment, Item, Vec, Wish } from '../display-list.ts';
+import type { Box, Fragment, Item, Vec, Wish } from '../display-list.ts';
 import { plateMm } from '../paint/prims-of.ts';
 import { textWidth } from '../text/measure.ts';
 import { COST, type Obstacles } from './obstacles.ts';
-import { boxAt, type Paper } from './paper.ts';
+import { boxAt, grow, liesIn, type Paper } from './paper.ts';
 import type { Placed } from './tags.ts';
 
 type NameWish = Extract<Wish, { w: 'name' }>;
@@ -10,13 +10,15 @@ type LetterWish = Extract<Wish, { w: 'letter' }>;
 
 const STEP_MM = 4;
 const LINE_EM = 1.25;
+/** Kept free between a name and its outline. */
+const EDGE_MM = 0.5;
 
 function nameItems(at: Vec, wish: NameWish, down: number): Item[] {
   const line = (text: string, first: boolean): Item => ({
     t: 'text',
     at,
     text,
-    size: first ? 'room' : 'flagSecond',
+    size: first ? (wish.small ? 'flag' : 'room') : 'flagSecond',
     weight: first ? 600 : 400,
     align: 'middle',
     ink: first ? 'ink2' : 'ink3',
@@ -24,45 +26,52 @@ function nameItems(at: Vec, wish: NameWish, down: number): Item[] {
     halo: true,
     ...(first ? {} : { offsetMm: [0, -down] as const }),
   });
-  return [line(wish.text, true), ...(wish.second === null ? [] : [line(wish.second, false)])];
+  return [
+    ...(wish.text === '' ? [] : [line(wish.text, true)]),
+    ...(wish.second === null ? [] : [line(wish.second, false)]),
+  ];
 }
 
-/** A room's name near its seed, off the pipes if it can. It always shows: a room without a name cannot be spoken of. */
+/** Steps out from the seed, nearest first. */
+const STEPS: readonly Vec[] = Array.from(
+  { length: 17 * 17 },
+  (_, i): Vec => [(i % 17) - 8, Math.floor(i / 17) - 8],
+).sort((p, q) => Math.hypot(...p) - Math.hypot(...q));
+
+/**
+ * A name inside its own outline, off the pipes if it can, nearest to its seed. Undefined where the outline is too small
+ * for it at this scale: a name that lies in the next room says something wrong.
+ */
 export function placeName(
   fragment: Fragment,
   wish: NameWish,
-  sizes: { room: number; flagSecond: number },
+  sizes: { room: number; flag: number; flagSecond: number },
   paper: Paper,
   to: Obstacles,
-): Placed {
+): Placed | undefined {
   const k = paper.mmPerPaperMm;
+  const ring = wish.ring.map((p) => paper.at(p));
   const seed = paper.at(wish.at);
-  const down = (sizes.room + sizes.flagSecond) * (LINE_EM / 2);
+  const first = wish.small ? sizes.flag : sizes.room;
+  const two = wish.text !== '' && wish.second !== null;
+  const down = two ? (first + sizes.flagSecond) * (LINE_EM / 2) : 0;
   const w = Math.max(
-    textWidth(wish.text, sizes.room, 600),
+    textWidth(wish.text, first, 600),
     wish.second === null ? 0 : textWidth(wish.second, sizes.flagSecond, 400),
   );
-  const h = sizes.room * LINE_EM + (wish.second === null ? 0 : down);
-  const boxFor = ([x, y]: Vec) => boxAt(x, y - (wish.second === null ? 0 : down / 2), w, h);
-  let best = { at: seed, cost: Number.POSITIVE_INFINITY };
-  const reach = 7;
-  for (let i = -reach; i <= reach; i++) {
-    for (let j = -reach; j <= reach; j++) {
-      const at: Vec = [seed[0] + i * STEP_MM, seed[1] + j * STEP_MM];
-      const base = (Math.hypot(i, j) * STEP_MM * COST.per10Mm) / 10;
-      if (base >= best.cost) continue;
-      const box = boxFor(at);
-      const inside =
-        box.minX * k >= wish.within.minX &&
-        box.maxX * k <= wish.within.maxX &&
-        box.minY * k >= wish.within.minY &&
-        box.maxY * k <= wish.within.maxY;
-      if ((i !== 0 || j !== 0) && !inside) continue;
-      if (!to.isFree(box)) continue;
-      const cost = base + to.cost(box);
-      if (cost < best.cost) best = { at, cost };
-    }
+  const h = (wish.text === '' ? sizes.flagSecond : first) * LINE_EM + down;
+  const boxFor = ([x, y]: Vec): Box => boxAt(x, y - down / 2, w, h);
+  let best: { at: Vec; cost: number } | undefined;
+  for (const [i, j] of STEPS) {
+    const at: Vec = [seed[0] + i * STEP_MM, seed[1] + j * STEP_MM];
+    const base = (Math.hypot(i, j) * STEP_MM * COST.per10Mm) / 10;
+    if (best && base >= best.cost) break;
+    const box = boxFor(at);
+    if (!liesIn(ring, grow(box, EDGE_MM)) || !to.isFree(box)) continue;
+    const cost = base + to.cost(box);
+    if (!best || cost < best.cost) best = { at, cost };
   }
+  if (!best) return undefined;
   const box = boxFor(best.at);
   to.claim(box);
   return { id: fragment.id, items: nameItems([best.at[0] * k, best.at[1] * k], wish, down), box };
@@ -93,11 +102,11 @@ export function placeLetter(
     offsetMm: offset,
   });
   const inside = boxAt(at[0], at[1], w, tagMm);
-  const own = new Set([fragment.id]);
-  if (w <= 2 * hx - 0.6 && tagMm <= 2 * hy - 0.4 && to.isFree(inside) && to.cost(inside, own) === 0) {
+  if (w <= 2 * hx - 0.6 && tagMm <= 2 * hy - 0.4 && to.isFree(inside) && to.cost(inside) === 0) {
     to.claim(inside);
     return { id: fragment.id, items: [text([0, 0], false)], box: inside };
   }
+  if (wish.insideOnly) return undefined;
   const h = plateMm(wish.text, tagMm).h - 1;
   let best: { offset: Vec; cost: number } | undefined;
   for (const more of [0.8, 3, 6]) {

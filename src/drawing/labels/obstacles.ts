@@ -19,6 +19,19 @@ const PIECE_MM = 12;
 /** Marks by name whose room is larger than a dot. */
 const MARK_MM = 1.8;
 
+const around = (p: Vec, q: Vec): Box => ({
+  minX: Math.min(p[0], q[0]),
+  minY: Math.min(p[1], q[1]),
+  maxX: Math.max(p[0], q[0]),
+  maxY: Math.max(p[1], q[1]),
+});
+
+/** Do two pieces of line cross, ends not counted? */
+function cross(p: Vec, q: Vec, a: Vec, b: Vec): boolean {
+  const side = (o: Vec, u: Vec, v: Vec): number => (u[0] - o[0]) * (v[1] - o[1]) - (u[1] - o[1]) * (v[0] - o[0]);
+  return side(p, q, a) * side(p, q, b) < 0 && side(a, b, p) * side(a, b, q) < 0;
+}
+
 /** Things on the paper that labels keep off, and labels already placed. */
 export interface Obstacles {
   addLine(p: Vec, q: Vec, what: Covered, of: string): void;
@@ -26,9 +39,11 @@ export interface Obstacles {
   /** A label: nothing else may overlap it. */
   claim(box: Box): void;
   isFree(box: Box): boolean;
-  /** Sum of what a box covers, each thing once; things of `own` are free. */
+  /** Sum of what a box covers, each thing once; the pipes of `own` are free. */
   cost(box: Box, own?: ReadonlySet<string>): number;
   lineIsFree(p: Vec, q: Vec): boolean;
+  /** Sum of what a leader crosses, walls not counted. */
+  lineCost(p: Vec, q: Vec, own: ReadonlySet<string>): number;
 }
 
 export function obstacles(): Obstacles {
@@ -63,7 +78,8 @@ export function obstacles(): Obstacles {
       let sum = 0;
       const counted = new Set<string>();
       for (const o of things.search(box)) {
-        if (own?.has(o.of) || !(o.line ? touches(box, o.line[0], o.line[1]) : overlap(box, o))) continue;
+        if ((o.what === 'pipe' && own?.has(o.of)) || !(o.line ? touches(box, o.line[0], o.line[1]) : overlap(box, o)))
+          continue;
         const key = `${o.what} ${o.of}`;
         if (counted.has(key)) continue;
         counted.add(key);
@@ -71,14 +87,15 @@ export function obstacles(): Obstacles {
       }
       return sum;
     },
-    lineIsFree: (p, q) => {
-      const box = {
-        minX: Math.min(p[0], q[0]),
-        minY: Math.min(p[1], q[1]),
-        maxX: Math.max(p[0], q[0]),
-        maxY: Math.max(p[1], q[1]),
-      };
-      return labels.search(box).every((b) => !touches(b, p, q));
+    lineIsFree: (p, q) => labels.search(around(p, q)).every((b) => !touches(b, p, q)),
+    lineCost(p, q, own) {
+      const counted = new Set<string>();
+      for (const o of things.search(around(p, q))) {
+        if (own.has(o.of) || o.what === 'wall' || o.what === 'dimension') continue;
+        const hit = o.line ? cross(p, q, o.line[0], o.line[1]) : touches(o, p, q);
+        if (hit) counted.add(`${o.what} ${o.of}`);
+      }
+      return counted.size * COST.pipe;
     },
   };
 }

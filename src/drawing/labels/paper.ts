@@ -77,3 +77,15 @@ export function clipTo(b: Box, p: Vec, q: Vec): [Vec, Vec] | undefined {
   const at = (t: number): Vec => [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t];
   return [at(lo), at(hi)];
 }
+
+/** Does a box lie wholly inside a ring: a corner in it, and none of its edges touched? */
+export function liesIn(ring: readonly Vec[], b: Box): boolean {
+  let inside = false;
+  const [x, y] = [b.minX, b.minY];
+  for (const [i, p] of ring.entries()) {
+    const q = ring[(i + 1) % ring.length] ?? p;
+    if (touches(b, p, q)) return false;
+    if (p[1] > y !== q[1] > y && x < ((q[0] - p[0]) * (y - p[1])) / (q[1] - p[1]) + p[0]) inside = !inside;
+  }
+  return inside;
+}

@@ -18,6 +18,8 @@ export interface DrawnLeg {
   readonly state: PipeState;
   /** "G 28", or the words for what is not known. */
   readonly tag: string;
+  /** "G", "HF": the service alone. */
+  readonly letters: string;
   readonly unknown: boolean;
   readonly size: string;
   readonly radiusMm: number;
@@ -72,6 +74,7 @@ function build(plan: Plan, map: DrawnLeg['map'], pipe: Leg | Stretch, state: Pip
     style: legStyle(service, state, hollow, unseen),
     state,
     tag: words(pipe, kind?.tag ?? run.service),
+    letters: kind?.tag ?? run.service,
     unknown: unseen || pipe.tube.size === null,
     size: sayTube(pipe.tube),
     radiusMm: (odMm(pipe.tube) ?? 0) / 2,

@@ -1,6 +1,7 @@
 import type { Vec, View } from '../../drawing/display-list.ts';
 import { connectionPlace, pointFrame, toHouse, wallSide } from '../../geometry/hosting.ts';
 import { nodePlace, type Place } from '../../geometry/places.ts';
+import { roomFaces } from '../../geometry/rooms.ts';
 import { add, scale } from '../../geometry/vec.ts';
 import type { Alive } from '../../network/cases.ts';
 import type { Plan } from '../../plan/plan.ts';
@@ -222,6 +223,22 @@ function* building(g: Gather): Generator<Entry> {
   }
 }
 
+/** A named room by its outline, or by its seed alone where the walls do not close round it. */
+function* rooms(g: Gather): Generator<Entry> {
+  if (g.view.kind === 'face' || g.storey === undefined) return;
+  const standingWalls = { has: (id: string) => g.alive.has('walls', id) };
+  const { faces, lost } = roomFaces(g.plan, g.storey, standingWalls);
+  const ring = (outline: readonly { x: number; y: number }[]) => outline.map((p): Vec => [p.x, p.y]);
+  for (const face of faces) {
+    for (const id of face.rooms)
+      yield entry('room', id, { is: 'area', ring: ring(face.outline), holes: face.holes.map(ring) });
+  }
+  for (const id of lost) {
+    const seed = g.plan.rooms[id]?.seed;
+    if (seed) yield entry('room', id, { is: 'spot', at: [seed.x, seed.y] });
+  }
+}
+
 /** Everything of a plan that shows in a view and stands in a case, or is taken out by it. */
 export function* entriesOf(plan: Plan, view: View, plane: WorkPlane, alive: Alive): Generator<Entry> {
   const wall = view.kind === 'face' ? plan.walls[view.wall] : undefined;
@@ -231,4 +248,5 @@ export function* entriesOf(plan: Plan, view: View, plane: WorkPlane, alive: Aliv
   yield* pipes(g);
   yield* points(g);
   yield* building(g);
+  yield* rooms(g);
 }

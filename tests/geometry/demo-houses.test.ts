@@ -6,6 +6,7 @@ import { voidFinder } from '../../src/geometry/void-stretches.ts';
 import { wallFinder } from '../../src/geometry/wall-crossings.ts';
 import type { Plan } from '../../src/plan/plan.ts';
 import { flatPlan } from '../demo/flat-plan.ts';
+import { twoStoreyPlan } from '../demo/two-storey-plan.ts';
 
 const plan: Plan = flatPlan();
 const storey = Object.keys(plan.storeys)[0]!;
@@ -49,5 +50,20 @@ describe('the flat of the demo', () => {
       expect.stringContaining('bed'),
     ]);
     expect(north[0]).toMatchObject({ fromS: 250, toS: 3000 });
+  });
+});
+
+describe('the two-storey house of the demo', () => {
+  const house = twoStoreyPlan();
+
+  it.each(Object.keys(house.storeys))('has every room of %s in a space of its own', (floor) => {
+    const { faces, lost, doubled } = roomFaces(house, floor);
+    expect(lost).toEqual([]);
+    expect(doubled).toEqual([]);
+    expect(faces.filter((f) => f.rooms.length === 1)).toHaveLength(
+      Object.values(house.rooms).filter((r) => r.storey === floor).length,
+    );
+    // Half a square metre at least: nothing here is a leftover between walls.
+    for (const face of faces) expect(face.areaMm2).toBeGreaterThan(500_000);
   });
 });

@@ -64,18 +64,20 @@ export function createEditor(setup: EditorSetup): Editor {
     doors: { run: session.run, undo: session.undo, select, setInHand, setTool },
     assumptions: setup.assumptions,
     gloves: () => gloves,
+    pan: (dx, dy) => panBy(get().panes.active, dx, dy),
     say: session.say,
   });
   const moveCamera = (which: 'plan' | 'face', camera: EditorState['panes']['plan']['camera']): void =>
     store.setState((s) => ({ panes: withPane(s.panes, which, (pane) => ({ ...pane, camera })) }));
+  const panBy = (which: 'plan' | 'face', dx: number, dy: number): void => {
+    const pane = get().panes[which];
+    if (pane) moveCamera(which, panned(pane.camera, dx, dy));
+  };
   const arbiter = createArbiter({
     tool: runner.pointer,
     interrupt: runner.interrupt,
     cancel: runner.cancel,
-    pan(which, dx, dy) {
-      const pane = get().panes[which];
-      if (pane) moveCamera(which, panned(pane.camera, dx, dy));
-    },
+    pan: panBy,
     pinch(which, [x, y], factor) {
       const pane = get().panes[which];
       if (pane) moveCamera(which, zoomed(pane, x, y, factor));

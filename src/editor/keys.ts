@@ -9,7 +9,7 @@ export interface KeyBinding {
   readonly label: string;
   readonly does:
     | { readonly tool: string }
-    | { readonly action: 'undo' | 'redo' | 'cancel' | 'fit' | 'nearer' | 'further' | 'select' };
+    | { readonly action: 'undo' | 'redo' | 'cancel' | 'fit' | 'nearer' | 'further' | 'copy' };
 }
 
 /** Held with ctrl (or the command key, which the view passes on as ctrl) or not a letter at all. */
@@ -17,6 +17,7 @@ const GENERAL: readonly KeyBinding[] = [
   { key: 'z', ctrl: true, label: 'undo', does: { action: 'undo' } },
   { key: 'z', ctrl: true, shift: true, label: 'redo', does: { action: 'redo' } },
   { key: 'y', ctrl: true, label: 'redo', does: { action: 'redo' } },
+  { key: 'd', ctrl: true, label: 'copy', does: { action: 'copy' } },
   { key: 'Escape', label: 'give up', does: { action: 'cancel' } },
   { key: 'Home', label: 'show all', does: { action: 'fit' } },
   { key: '+', label: 'nearer', does: { action: 'nearer' } },
@@ -43,6 +44,18 @@ export function bindingOf(keys: readonly KeyBinding[], input: KeyInput): KeyBind
   );
 }
 
+/** A copy is laid this far aside, so that it is seen to be one, and is chosen to be dragged on. */
+const ASIDE_MM = 200;
+
+function copyChosen(editor: Editor): void {
+  const { selection } = editor.store.getState();
+  const things = selection.filter((s) => ['walls', 'points', 'runs', 'voids'].includes(s.map));
+  if (things.length === 0) return;
+  const outcome = editor.run('things.duplicate', { things, by: { x: ASIDE_MM, y: -ASIDE_MM } });
+  if (outcome.ok)
+    editor.select(things.flatMap((t, i) => (outcome.made[i] ? [{ map: t.map, id: outcome.made[i] }] : [])));
+}
+
 /** Does what the key is bound to; `zoom` is the view's own business and is passed in. */
 export function pressKey(
   editor: Editor,
@@ -59,6 +72,6 @@ export function pressKey(
   else if (does.action === 'fit') editor.zoomToFit();
   else if (does.action === 'nearer') zoom(NEARER);
   else if (does.action === 'further') zoom(1 / NEARER);
-  else editor.setTool('select');
+  else copyChosen(editor);
   return true;
 }

@@ -19,6 +19,7 @@ export interface RunnerSetup {
   readonly doors: Doors;
   readonly assumptions: Assumptions;
   readonly gloves: () => boolean;
+  readonly pan: (dx: number, dy: number) => void;
   readonly say: (text: string, refusal: boolean) => void;
 }
 
@@ -72,6 +73,7 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
       candidates: (candidates) => store.setState({ candidates }),
       setInHand: doors.setInHand,
       setTool: doors.setTool,
+      pan: setup.pan,
       say: (text, refusal = false) => setup.say(text, refusal),
     };
   };

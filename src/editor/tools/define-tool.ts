@@ -43,6 +43,8 @@ export interface ToolContext<M> {
   candidates(what: readonly Selected[]): void;
   setInHand(change: Partial<InHand>): void;
   setTool(tool: string): void;
+  /** Moves the paper under the pointer, px. */
+  pan(dx: number, dy: number): void;
   say(text: string, refusal?: boolean): void;
 }
 

@@ -1,94 +1,14 @@
-import { services } from '../../catalogue/services.ts';
-import { dot3, length3 } from '../../geometry/vec.ts';
-import type { IdMaker } from '../../plan/ids.ts';
 import type { Plan } from '../../plan/plan.ts';
-import type { Xyz } from '../../plan/records/parts.ts';
-import type { Point } from '../../plan/records/pipework.ts';
-import { COINCIDENT_MM } from '../../plan/units.ts';
-import { type Changes, type Displaced, type Move, Refusal } from './changes.ts';
-import { checkLegs } from './checks.ts';
-import { collapse } from './collapse.ts';
-import { axesFor, type Triple } from './frame.ts';
+import type { Displaced, Move } from './changes.ts';
+import { answer, type DisplaceOptions, follow, staying } from './follow.ts';
 import { type Incidence, incidence } from './incidence.ts';
-import { otherNode, type Pipework, pipework } from './law.ts';
-import { settle } from './settle.ts';
-import { solve } from './solve.ts';
 import { carried, movedPoints, toldNodes } from './told.ts';
-import { writeChanges } from './write-changes.ts';
 
-export interface DisplaceOptions {
-  /** For the nodes and legs of a jog. */
-  readonly ids: IdMaker;
-  /**
-   * Does surveyed pipe that was seen stay where it is? Left out: yes, unless everything that is moved was surveyed too,
-   * as when the survey is put right.
-   */
-  readonly holdSeen?: boolean;
-  /** More nodes that stay. */
-  readonly fixed?: ReadonlySet<string>;
-  readonly runsDownhill?: (service: string) => boolean;
-}
-
-const catalogueFalls = (service: string): boolean => services.get(service)?.runsDownhill ?? false;
-
-function optionOf(plan: Plan, move: Move): string | null | undefined {
-  if ('point' in move) return plan.points[move.point]?.option;
-  return 'leg' in move ? plan.legs[move.leg]?.option : plan.nodes[move.node]?.option;
-}
-
-/** Nodes that no move goes past: other connections, pipe that was there, whatever has no place. */
-function staying(plan: Plan, at: Incidence, hold: boolean, { fixed }: DisplaceOptions) {
-  return (id: string): boolean => {
-    const node = plan.nodes[id];
-    if (!node || node.place.on === 'connection' || fixed?.has(id)) return true;
-    if (!hold) return false;
-    const seen = at.legsAt(id).some((l) => l.option === null && l.sureness === 'seen');
-    return seen || at.stretchesAt(id).some((s) => s.option === null);
-  };
-}
-
-/** A slanting leg whose end is moved along it takes the move up, as a straight one does. */
-function looseLegs(pipes: Pipework, told: ReadonlyMap<string, Xyz>): Set<string> {
-  const loose = new Set<string>();
-  for (const [node, by] of told) {
-    for (const leg of pipes.at.legsAt(node)) {
-      const law = pipes.law(leg);
-      if (!law || law.axis !== null || law.lengthMm <= COINCIDENT_MM || told.has(otherNode(leg, node))) continue;
-      const way = pipes.axes.house(law.v);
-      const share = Math.abs(dot3(way, by)) / law.lengthMm;
-      const aside = Math.sqrt(Math.max(0, length3(by) ** 2 - share ** 2));
-      if (aside <= COINCIDENT_MM && share > 0) loose.add(leg.id);
-    }
-  }
-  return loose;
-}
-
-function follow(
-  plan: Plan,
-  after: Plan,
-  told: ReadonlyMap<string, Xyz>,
-  points: ReadonlyMap<string, Point>,
-  stays: (node: string) => boolean,
-  options: DisplaceOptions,
-): Changes {
-  const at = incidence(plan);
-  const axes = axesFor(plan, at, [...told.keys()]);
-  const pipes = pipework(plan, at, axes, options.runsDownhill ?? catalogueFalls);
-  const along = new Map<string, Triple>([...told].map(([node, by]) => [node, axes.along(by)]));
-  const held = (node: string): boolean => !along.has(node) && stays(node);
-  const solved = solve({ pipes, told: along, stays: held, loose: looseLegs(pipes, told) });
-  const settled = settle(pipes, solved, options.ids);
-  checkLegs(pipes, settled);
-  return writeChanges(pipes, after, settled, collapse(pipes, settled, held), points);
-}
-
-function answer(work: () => Changes): Displaced {
-  try {
-    return { ok: true, changes: work() };
-  } catch (e) {
-    if (e instanceof Refusal) return { ok: false, why: e.message };
-    throw e;
-  }
+/** Is it part of the survey that is moved, and no new work? A corner is new where any new pipe meets it. */
+function isSurveyed(plan: Plan, at: Incidence, move: Move): boolean {
+  if ('point' in move) return plan.points[move.point]?.option === null;
+  if ('leg' in move) return plan.legs[move.leg]?.option === null;
+  return plan.nodes[move.node]?.option === null && at.legsAt(move.node).every((l) => l.option === null);
 }
 
 /**
@@ -99,7 +19,7 @@ function answer(work: () => Changes): Displaced {
 export function displace(plan: Plan, moves: readonly Move[], options: DisplaceOptions): Displaced {
   return answer(() => {
     const at = incidence(plan);
-    const hold = options.holdSeen ?? moves.some((m) => optionOf(plan, m) !== null);
+    const hold = options.holdSeen ?? moves.some((m) => !isSurveyed(plan, at, m));
     const stays = staying(plan, at, hold, options);
     const points = movedPoints(plan, moves);
     const after = points.size === 0 ? plan : { ...plan, points: { ...plan.points, ...Object.fromEntries(points) } };

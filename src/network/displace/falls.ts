@@ -38,12 +38,9 @@ function shifts(part: Together, first: string, level: LevelMoves): Map<string, n
  * Up and down where pipes fall. Every fall keeps its mm per m; where the pipes are held at two ends the longest fall
  * between them gives, as long as it still runs the same way. Throws a Refusal where it would run uphill.
  */
-export function solveFalls(
-  { pipes, told, stays }: Asked,
-  level: LevelMoves,
-  part: Together,
-  moved: Map<string, number>,
-): void {
+export function solveFalls(asked: Asked, level: LevelMoves, part: Together, moved: Map<string, number>): void {
+  const { pipes, told } = asked;
+  const stays = (node: string): boolean => asked.stays(node, 2);
   const [first] = part.nodes;
   if (first === undefined) return;
   const shift = shifts(part, first, level);

@@ -1,10 +1,10 @@
 import { Refusal } from './changes.ts';
 import { fallChange, type LevelMoves, solveFalls } from './falls.ts';
-import type { AxisIndex, Triple } from './frame.ts';
+import { AXES, type AxisIndex, type Triple } from './frame.ts';
 import { byFarthest, groupsIn } from './groups.ts';
 import type { LegLaw, Pipework } from './law.ts';
 import { sayRun } from './say.ts';
-import { type Cut, cutsBetween, type Spread, type Stays, type Together, together } from './spread.ts';
+import { type Cut, cutsBetween, type Spread, type Together, together } from './spread.ts';
 
 /** A leg that is parted in its middle along an axis, so that one end can stay while the other goes along. */
 export interface Jog {
@@ -22,7 +22,8 @@ export interface Solved {
 export interface Asked {
   readonly pipes: Pipework;
   readonly told: ReadonlyMap<string, Triple>;
-  readonly stays: Stays;
+  /** Along this axis. */
+  readonly stays: (node: string, axis: AxisIndex) => boolean;
   readonly loose: ReadonlySet<string>;
 }
 
@@ -41,7 +42,8 @@ function stuck(pipes: Pipework, part: Together, why: string): Refusal {
 
 /** Everything that goes along takes the same move; where its ends are held apart, one leg takes a jog. */
 function solveTogether(asked: Asked, axis: AxisIndex, part: Together, moved: Map<string, number>, jogs: Jog[]): void {
-  const { pipes, told, stays } = asked;
+  const { pipes, told } = asked;
+  const stays = (node: string): boolean => asked.stays(node, axis);
   const [one, other, ...more] = byFarthest(groupsIn(part, told, stays, axis));
   if (!one) return;
   if (!other) {
@@ -60,11 +62,12 @@ function solveTogether(asked: Asked, axis: AxisIndex, part: Together, moved: Map
 
 /** Every place that has to move so that all pipes stay joined and keep their ways. Throws a Refusal where that cannot be. */
 export function solve(asked: Asked): Solved {
-  const { pipes, told, stays, loose } = asked;
+  const { pipes, told, loose } = asked;
   const jogs: Jog[] = [];
   const byAxis: [Map<string, number>, Map<string, number>, Map<string, number>] = [new Map(), new Map(), new Map()];
   const level: LevelMoves = [byAxis[0], byAxis[1]];
   const run = (axis: AxisIndex, starts: Iterable<string>): void => {
+    const stays = (node: string): boolean => asked.stays(node, axis);
     const spread: Spread = { pipes, axis, stays, loose };
     const done = new Set<string>();
     for (const start of starts) {
@@ -87,8 +90,8 @@ export function solve(asked: Asked): Solved {
   run(2, [...toldAlong(2), ...fallsChanged]);
   const moved = new Map<string, Triple>();
   for (const node of new Set(byAxis.flatMap((m) => [...m.keys()]))) {
-    const by = byAxis.map((m) => m.get(node) ?? 0);
-    if (stays(node) || by.every((mm) => Math.abs(mm) < SAME_MM)) continue;
+    const by = AXES.map((axis) => (asked.stays(node, axis) ? 0 : (byAxis[axis].get(node) ?? 0)));
+    if (by.every((mm) => Math.abs(mm) < SAME_MM)) continue;
     moved.set(node, [by[0] ?? 0, by[1] ?? 0, by[2] ?? 0]);
   }
   return { moved, jogs };

@@ -8,6 +8,7 @@ import { quantise } from '../../plan/units.ts';
 import { type Move, Refusal } from './changes.ts';
 import type { Incidence } from './incidence.ts';
 import { sayPoint } from './say.ts';
+import { isAlong, oldThrough } from './slide.ts';
 
 const STILL_MM = 1e-9;
 
@@ -126,8 +127,12 @@ export function toldNodes(
     if (node.place.on === 'connection') {
       throw new Refusal(`That end is a connection of ${sayPoint(plan, node.place.point)}: move the point.`);
     }
-    if (stays(node.id)) throw new Refusal('Pipe that was there meets this corner, so it stays.');
-    tell(node.id, 'to' in move ? sub3(rounded(move.to), place) : move.by);
+    const by = 'to' in move ? sub3(rounded(move.to), place) : move.by;
+    const old = oldThrough(plan, at, node.id);
+    if (stays(node.id) && !(old && isAlong(by, old))) {
+      throw new Refusal('Pipe that was there meets this corner, so it stays.');
+    }
+    tell(node.id, by);
   }
   return told;
 }

@@ -1,16 +1,15 @@
 import { pointKinds } from '../catalogue/point-kinds.ts';
 import { services } from '../catalogue/services.ts';
+import { sayTubeSize } from '../catalogue/tubes.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Tube } from '../plan/records/pipework.ts';
-import { tube } from '../reference/tubes.ts';
 
 /** "Cold", "Heating return": a service as it is said. An unknown one says its own id. */
 export const sayService = (service: string): string => services.get(service)?.label ?? service;
 
 /** "22", "28", "a size nobody read". */
 export function saySize(t: Tube): string {
-  if (t.size === null) return 'a size nobody read';
-  return tube(t.kind, t.size)?.label ?? t.size;
+  return t.size === null ? 'a size nobody read' : sayTubeSize(t);
 }
 
 /** A run by its own name, else by service and the sizes it has: "Cold 22". */

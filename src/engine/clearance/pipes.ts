@@ -1,8 +1,8 @@
+import { tubeOdMm } from '../../catalogue/tubes.ts';
 import { type BoxIndex, createBoxIndex } from '../../geometry/box-index.ts';
 import type { Box3 } from '../../geometry/boxes.ts';
 import { type Capsule, capsuleBox } from '../../geometry/segments.ts';
 import type { Edge, Network } from '../../network/network.ts';
-import { tube } from '../../reference/tubes.ts';
 import type { Counts } from '../given.ts';
 
 /** A leg as a body in the house, lagging included. */
@@ -28,7 +28,7 @@ function toPipe(network: Network, edge: Edge): Pipe[] {
   const a = network.vertices.get(edge.a)?.place;
   const b = network.vertices.get(edge.b)?.place;
   if (!a || !b) return [];
-  const od = tube(edge.tube.kind, edge.tube.size)?.odMm;
+  const od = tubeOdMm(edge.tube);
   const radiusMm = (od ?? 0) / 2 + (edge.insulation?.thicknessMm ?? 0);
   const body: Capsule = { a: a.at, b: b.at, radiusMm };
   const heightAssumed = a.zLo !== a.zHi || b.zLo !== b.zHi;

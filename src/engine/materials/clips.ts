@@ -2,12 +2,12 @@ import { services } from '../../catalogue/services.ts';
 import type { Edge, Network } from '../../network/network.ts';
 import { figure } from '../../reference/figure.ts';
 import { edition } from '../../reference/tables.ts';
-import { tube } from '../../reference/tubes.ts';
 import type { Piece } from '../../report/piece.ts';
+import { saySize } from '../say-names.ts';
 
 /** Rows of the support tables are said by kind and spoken size. */
 function rowKey(edge: Edge): string {
-  const label = tube(edge.tube.kind, edge.tube.size)?.label ?? edge.tube.size ?? '';
+  const label = saySize(edge.tube);
   const kind = edge.tube.kind === 'plastic-overflow' ? 'waste' : edge.tube.kind;
   return `${kind} ${label}`;
 }
@@ -17,15 +17,18 @@ export function supportEvery(edge: Edge, system: string, editions: Readonly<Reco
   const upright = edge.intoA !== null && Math.abs(edge.intoA.z) > Math.SQRT1_2;
   const column = upright ? 'vertical' : 'horizontal';
   const table = system === 'gas' ? 'gas-supports' : edition('pipe-supports', editions);
-  const found = table === undefined ? undefined : figure(table, rowKey(edge), column);
-  return found?.is === 'known' ? found : undefined;
+  // The pinned table first; kinds it does not list are read in the pocket reference.
+  const found = [table, 'pipe-supports-pocket'].flatMap((t) =>
+    t === undefined ? [] : figure(t, rowKey(edge), column),
+  );
+  return found.find((f) => f.is === 'known');
 }
 
 /** Clips of new legs: one at each spacing and one near the far end, at least one a leg. No table: none, and the list says so. */
 export function clipPieces(network: Network): Piece[] {
   return [...network.edges.values()].flatMap((edge): Piece[] => {
     if (edge.kind !== 'leg' || edge.state !== 'new' || edge.lengthMm.value === null) return [];
-    const label = tube(edge.tube.kind, edge.tube.size)?.label ?? edge.tube.size ?? '?';
+    const label = saySize(edge.tube);
     const every = supportEvery(edge, services.get(edge.service)?.system ?? edge.service, network.plan.basis.editions);
     const shared = {
       kind: 'clip',

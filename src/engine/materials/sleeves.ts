@@ -1,8 +1,8 @@
 import { word } from '../../reference/figure.ts';
-import { tube } from '../../reference/tubes.ts';
 import type { Piece } from '../../report/piece.ts';
 import type { Crossing } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
+import { saySize } from '../say-names.ts';
 
 /** Square through a wall within this many degrees; a pipe that lies along inside a wall is chased, not sleeved. */
 const ACROSS_DEG = 30;
@@ -13,7 +13,7 @@ export const goesThrough = (c: Crossing): boolean => c.opening === null && c.ang
 export function sleevePieces(given: Given): Piece[] {
   return given.crossings.filter(goesThrough).map((c): Piece => {
     const { edge } = c.pipe;
-    const label = tube(edge.tube.kind, edge.tube.size)?.label ?? edge.tube.size ?? '?';
+    const label = saySize(edge.tube);
     const size = word('sleeve-sizes', label);
     const known = size.is === 'known';
     return {

@@ -1,0 +1,152 @@
+import { resolveHeight } from '../geometry/heights.ts';
+import type { Network } from '../network/network.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { HeightRef, Xy } from '../plan/records/parts.ts';
+import type { DisplayList, Item } from './display-list.ts';
+import { boxAround, pointsOf } from './fragments/fragment.ts';
+import { TEXT_MM } from './look/tokens.ts';
+import { drawnLeg } from './pipes/drawn-leg.ts';
+import { planPlane } from './pipes/plane.ts';
+import { fitLabels, gatherRuns, type LevelLabel, labelItems } from './ribbon/ribbon-labels.ts';
+import { unroll } from './ribbon/ribbon-run.ts';
+import { bar, sectionItems, voidsAtPlace } from './ribbon/ribbon-section.ts';
+import { levelOf } from './text/say-level.ts';
+
+/** A height that can be taken up: a line of the ribbon to tap. */
+export interface RibbonLevel {
+  readonly z: number;
+  readonly label: string;
+  readonly height: HeightRef;
+}
+
+export interface RibbonOptions {
+  readonly storey: string;
+  /** Where the work is in plan: the voids over it are cut. Null: none are. */
+  readonly at: Xy | null;
+  /** The chosen run, unrolled. */
+  readonly run: string | null;
+  /** Width of the section in mm of the plane: it starts at x = 0, figures stand left of it. */
+  readonly widthMm: number;
+  readonly mmPerPaperMm: number;
+  /** Usual heights in this storey, from the table of assumed heights: skirting, worktop… */
+  readonly levels: readonly { readonly label: string; readonly height: HeightRef }[];
+}
+
+export interface Ribbon {
+  readonly list: DisplayList;
+  /** Lowest first. */
+  readonly levels: readonly RibbonLevel[];
+}
+
+const EMPTY_BOX = { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+
+/** Every other run of the storey by its longest level leg. */
+function otherRuns(plan: Plan, network: Network, options: RibbonOptions): { z: number; letters: string; item: Item }[] {
+  const plane = planPlane(options.storey);
+  const longest = new Map<string, NonNullable<ReturnType<typeof drawnLeg>>>();
+  for (const leg of Object.values(plan.legs)) {
+    const edge = network.edges.get(leg.id);
+    if (!edge || leg.run === options.run) continue;
+    const drawn = drawnLeg(plan, 'legs', leg, edge.state, plane);
+    if (!drawn || drawn.endOn || drawn.placeA.storey !== options.storey) continue;
+    if (Math.abs(drawn.readerA - drawn.readerB) > 1) continue;
+    const before = longest.get(leg.run);
+    if (!before || drawn.lengthMm > before.lengthMm) longest.set(leg.run, drawn);
+  }
+  return [...longest.values()].map((leg) => ({
+    z: leg.readerA,
+    letters: leg.letters,
+    item: bar(leg.readerA, 0, options.widthMm, leg.style),
+  }));
+}
+
+/** Heights to take up: floor and ceiling, voids at the place, the usual ones, connections of the chosen run. */
+function levelsOf(
+  plan: Plan,
+  network: Network,
+  options: RibbonOptions,
+  voids: ReturnType<typeof voidsAtPlace>,
+): RibbonLevel[] {
+  const { storey } = options;
+  const refs: { label: string; height: HeightRef }[] = [
+    { label: 'floor', height: { from: 'floor', of: storey, mm: 0 } },
+    { label: 'ceiling', height: { from: 'ceiling', of: storey, mm: 0 } },
+    ...voids.flatMap(({ record }) => [
+      { label: `under ${record.name}`, height: { from: 'voidBottom', of: record.id, mm: 0 } as HeightRef },
+      { label: `top of ${record.name}`, height: { from: 'voidTop', of: record.id, mm: 0 } as HeightRef },
+    ]),
+    ...options.levels,
+  ];
+  for (const edge of options.run === null ? [] : (network.edgesOfRun.get(options.run) ?? [])) {
+    const known = network.edges.get(edge);
+    for (const end of known ? [known.a, known.b] : []) {
+      const vertex = network.vertices.get(end);
+      if (vertex?.point == null || vertex.connection === null) continue;
+      const point = plan.points[vertex.point];
+      const connection = point?.connections.find((c) => c.id === vertex.connection);
+      if (!point || !connection) continue;
+      const height: HeightRef = { from: 'connection', of: point.id, connection: connection.id, mm: 0 };
+      refs.push({
+        label: `${point.name}, ${connection.label.charAt(0).toLowerCase()}${connection.label.slice(1)}`,
+        height,
+      });
+    }
+  }
+  const seen = new Set<string>();
+  return refs
+    .flatMap(({ label, height }): RibbonLevel[] => {
+      const z = resolveHeight(plan, height)?.z;
+      return z === undefined ? [] : [{ z, label, height }];
+    })
+    .filter(({ z, label }) => {
+      const key = `${Math.round(z)} ${label}`;
+      return !seen.has(key) && seen.add(key) !== undefined;
+    })
+    .sort((a, b) => a.z - b.z);
+}
+
+/**
+ * The heights of a storey as a true vertical section: x in mm of the plane from 0 to `widthMm`, y the height above the
+ * datum. The chosen run is unrolled across it, other runs are short bars with tag and height. Empty where the storey is
+ * gone. Levels are what can be tapped, whether or not their figure found room.
+ */
+export function ribbon(plan: Plan, network: Network, options: RibbonOptions): Ribbon {
+  const view = { kind: 'plan', storey: options.storey } as const;
+  const storey = plan.storeys[options.storey];
+  if (!storey) return { list: { view, box: EMPTY_BOX, items: [] }, levels: [] };
+  const { widthMm: width, mmPerPaperMm: k } = options;
+  const ceiling = storey.floorMm + storey.ceilingMm;
+  const above = Object.values(plan.storeys)
+    .map((s) => s.floorMm)
+    .filter((z) => z > ceiling)
+    .sort((a, b) => a - b)[0];
+  const over = above ?? ceiling + storey.buildUpMm;
+  const voids = voidsAtPlace(plan, options.storey, options.at, network.alive);
+  const section = sectionItems(plan, options.storey, voids, 0, width, over);
+  const others = otherRuns(plan, network, options);
+  const chosen = options.run === null ? undefined : unroll(plan, network, options.run, width * 0.12, width * 0.88);
+  const figure = (z: number): string => levelOf(plan, z, options.storey);
+  const house: LevelLabel[] = [storey.floorMm, ceiling, over, ...voids.flatMap((v) => [v.bottom, v.top])].map((z) => ({
+    z,
+    text: figure(z),
+    rank: 3,
+    strong: false,
+  }));
+  const line = TEXT_MM.screen.dimension * 1.15 * k;
+  const labels = [
+    ...house,
+    ...(chosen?.levels ?? []).map((z): LevelLabel => ({ z, text: figure(z), rank: 2, strong: true })),
+    ...gatherRuns(
+      others.map((o) => ({ ...o, level: figure(o.z) })),
+      line,
+    ),
+  ];
+  const items = [
+    { group: 'ground' as const, id: 'section', items: section },
+    { group: 'run' as const, id: 'others', items: others.map((o) => o.item) },
+    { group: 'run' as const, id: options.run ?? 'none', items: chosen?.items ?? [] },
+    { group: 'label' as const, id: 'levels', items: labelItems(fitLabels(labels, TEXT_MM.screen.dimension, k), 0) },
+  ];
+  const box = boxAround(items.flatMap((g) => g.items.flatMap((item) => pointsOf(item))));
+  return { list: { view, box, items }, levels: levelsOf(plan, network, options, voids) };
+}

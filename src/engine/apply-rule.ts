@@ -1,6 +1,7 @@
 import type { Finding } from '../report/finding.ts';
 import { findingKey } from '../report/finding.ts';
 import { roundQuantity } from '../report/quantity.ts';
+import { roundWorking } from '../report/working.ts';
 import { type Fault, fill, type Rule, type Sentences, type Words } from './define-rule.ts';
 import type { Given } from './given.ts';
 
@@ -34,7 +35,7 @@ function toFinding(rule: Rule, fault: Fault, given: Given, params: Awaited<Retur
     at: fault.at ?? null,
     more: fault.more ?? 0,
     missing: fault.missing ?? [],
-    working: fault.working ?? null,
+    working: fault.working ? roundWorking(fault.working) : null,
     cites: fault.cites ?? rule.cites,
     unverified:
       fault.unverified ??

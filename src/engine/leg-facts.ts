@@ -27,6 +27,13 @@ function sayFitting(f: Fitting): string | null {
   }
 }
 
+/** A leg's share of a sum is finer than the sum: four decimals keep a millibar's last digit. */
+const rounded = (n: number): number => Number(n.toFixed(4)) + 0;
+const span = (q: { readonly lo: number; readonly hi: number | null }) => ({
+  lo: rounded(q.lo),
+  hi: q.hi === null ? null : rounded(q.hi),
+});
+
 /** Share of a leg in its section's figures, by length: the loss of a section is the same along it. */
 function gasShare(given: Given, edge: Edge): Pick<LegFacts, 'dropMbar' | 'flowM3PerH' | 'equivalentM'> {
   const id = given.gas.trace.sectionOf.get(edge.id);
@@ -36,11 +43,11 @@ function gasShare(given: Given, edge: Edge): Pick<LegFacts, 'dropMbar' | 'flowM3
   const share = whole !== null && whole > 0 && edge.lengthMm.value !== null ? edge.lengthMm.value / whole : null;
   const { drop, effectiveLength } = section.result;
   const { flow } = section.ask;
-  const part = (q: typeof drop, k: number) => ({ lo: q.lo * k, hi: q.hi === null ? null : q.hi * k });
+  const part = (q: typeof drop, k: number) => span({ lo: q.lo * k, hi: q.hi === null ? null : q.hi * k });
   return {
     dropMbar: share === null ? null : part(drop, share),
     equivalentM: share === null ? null : part(effectiveLength, share),
-    flowM3PerH: flow.hi === null ? null : { lo: flow.lo, hi: flow.hi },
+    flowM3PerH: flow.hi === null ? null : { lo: rounded(flow.lo), hi: rounded(flow.hi) },
   };
 }
 
@@ -49,7 +56,7 @@ export function legFacts(given: Given): LegFacts[] {
   return [...network.edges.values()].map((edge) => ({
     leg: edge.id,
     run: edge.run,
-    lengthMm: { lo: edge.lengthMm.lo, hi: edge.lengthMm.hi ?? edge.lengthMm.lo },
+    lengthMm: { lo: rounded(edge.lengthMm.lo), hi: rounded(edge.lengthMm.hi ?? edge.lengthMm.lo) },
     ...gasShare(given, edge),
     fittings: [...new Set([edge.a, edge.b])].flatMap((v) =>
       network.vertices.has(v) ? (sayFitting(fittingAt(network, v)) ?? []) : [],

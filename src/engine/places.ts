@@ -1,20 +1,22 @@
 import type { Network } from '../network/network.ts';
 import type { Xyz } from '../plan/records/parts.ts';
+import { quantise } from '../plan/units.ts';
 import type { FindingPlace } from '../report/finding.ts';
+
+/** A place for a finding, to the tenth of a mm that every stored length has. */
+export const atPlace = (storey: string, at: Xyz, ring = false): FindingPlace => ({
+  storey,
+  x: quantise(at.x),
+  y: quantise(at.y),
+  z: quantise(at.z),
+  ring,
+});
 
 /** Place of a vertex for a finding; null where it has none. */
 export function atVertex(network: Network, vertex: string | undefined): FindingPlace | null {
   const place = vertex === undefined ? null : (network.vertices.get(vertex)?.place ?? null);
-  return place && { storey: place.storey, ...place.at, ring: false };
+  return place && atPlace(place.storey, place.at);
 }
-
-export const atPlace = (storey: string, at: Xyz, ring = false): FindingPlace => ({
-  storey,
-  x: at.x,
-  y: at.y,
-  z: at.z,
-  ring,
-});
 
 /** Middle of an edge; null where one of its ends has no place. */
 export function atEdge(network: Network, edge: string | undefined): FindingPlace | null {

@@ -2,7 +2,7 @@ import { services } from '../catalogue/services.ts';
 import { bendCount } from '../network/bends.ts';
 import { between, exact, type Quantity, roundQuantity } from '../report/quantity.ts';
 import type { RunFacts } from '../report/report.ts';
-import type { Working } from '../report/working.ts';
+import { roundWorking, type Working } from '../report/working.ts';
 import type { Given } from './given.ts';
 import { sayRun } from './say-names.ts';
 
@@ -29,11 +29,7 @@ function bendsOf(given: Given, run: string): string {
 function workingsOf(given: Given, run: string): Working[] {
   return [...given.gas.sections.values()]
     .filter((s) => s.section.runs.includes(run))
-    .map(({ result }) => ({
-      ...result.working,
-      steps: result.working.steps.map((s) => ({ ...s, result: s.result && roundQuantity(s.result) })),
-      result: result.working.result && roundQuantity(result.working.result),
-    }));
+    .map(({ result }) => roundWorking(result.working));
 }
 
 /** Every live run, in the order of services. */

@@ -1,4 +1,4 @@
-import type { Quantity } from './quantity.ts';
+import { type Quantity, roundQuantity } from './quantity.ts';
 
 /** A cite that travels with a figure: ids of shared/sources and shared/tables plus the words a reader needs. */
 export interface Cite {
@@ -25,4 +25,10 @@ export interface Working {
   readonly result: Quantity | null;
   readonly missing: readonly string[];
   readonly assumed: readonly string[];
+}
+
+/** Every figure of a sum rounded as the report prints it. */
+export function roundWorking(w: Working): Working {
+  const round = (q: Quantity | null): Quantity | null => q && roundQuantity(q);
+  return { ...w, steps: w.steps.map((s) => ({ ...s, result: round(s.result) })), result: round(w.result) };
 }

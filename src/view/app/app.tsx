@@ -1,14 +1,37 @@
 import { useEffect } from 'react';
 import { useStore } from 'zustand';
+import { Icon } from '../look/icon.tsx';
+import { Broken } from './broken.tsx';
+import { desk, openFirst, say } from './desk.ts';
 import { Frame } from './frame.tsx';
-import { desk, openEmpty } from './jobs.ts';
+import { Undone } from './undone.tsx';
 
-/** The open job, or a moment of nothing while it is opened. */
+let opening: Promise<void> | undefined;
+
+/** The open job, or a moment of nothing while it is opened; over it, what stood in the way of the last opening. */
 export function App() {
   const session = useStore(desk, (d) => d.session);
   useEffect(() => {
-    if (desk.getState().session === null) void openEmpty();
+    opening ??= openFirst().catch((error: unknown) => say(String(error)));
   }, []);
-  if (!session) return <p className="waiting">opening</p>;
-  return <Frame key={session.id} session={session} />;
+  return (
+    <Broken>
+      {session ? <Frame key={session.id} session={session} /> : <p className="waiting">opening</p>}
+      <Trouble />
+      <Undone />
+    </Broken>
+  );
+}
+
+function Trouble() {
+  const trouble = useStore(desk, (d) => d.trouble);
+  if (trouble === null) return null;
+  return (
+    <div className="trouble" role="alert">
+      <p>{trouble}</p>
+      <button type="button" className="bare-key" aria-label="Close" onClick={() => say(null)}>
+        <Icon name="close" size={20} />
+      </button>
+    </div>
+  );
 }

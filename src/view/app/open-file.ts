@@ -1,13 +1,39 @@
 import { readPlan } from '../../files/format/read-plan.ts';
-import { desk, openPlan } from './jobs.ts';
+import { openJob } from '../../files/store/open-job.ts';
+import type { Plan } from '../../plan/plan.ts';
+import { openNew, openStored, openToLook, say } from './desk.ts';
+import { deviceIds } from './ids.ts';
+import { storage } from './storage.ts';
+
+/** The same plan as is kept, byte for byte of its records? */
+const same = (a: Plan, b: Plan): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/**
+ * Opens a plan of a file as a job. Where this device has a job of that id that reads otherwise, the file's is put beside
+ * it under an id of its own: an old file never takes the place of newer work.
+ */
+async function openBeside(plan: Plan): Promise<void> {
+  const port = await storage();
+  const there = (await port.jobs()).some((j) => j.id === plan.id);
+  if (!there) return openNew(plan);
+  const { read } = await openJob(port, plan.id);
+  if (read.kind === 'ok' && same(read.plan, plan)) {
+    await openStored(plan.id);
+    return;
+  }
+  await openNew({ ...plan, id: deviceIds.next('plan'), name: `${plan.name}, from file`.replace(/^, /, '') });
+}
 
 /** Opens what a file holds, or says in a sentence why not. */
 export async function openText(text: string): Promise<void> {
   const read = readPlan(text);
-  if (read.kind === 'ok') await openPlan(read.plan);
-  else if (read.kind === 'newer' && read.plan) await openPlan(read.plan, read.sentence);
-  else if (read.kind === 'broken' && read.salvage) await openPlan(read.salvage, null);
-  if (read.kind !== 'ok') desk.setState({ trouble: read.sentence });
+  if (read.kind === 'ok') await openBeside(read.plan);
+  else if (read.kind === 'newer' && read.plan) await openToLook(read.plan, read.sentence);
+  else if (read.kind === 'broken' && read.salvage) {
+    await openBeside({ ...read.salvage, id: deviceIds.next('plan') });
+  }
+  const sentence = read.kind === 'ok' && !read.fromNewer ? '' : read.sentence;
+  if (sentence !== '') say(sentence);
 }
 
 function askForFile(): Promise<File | null> {

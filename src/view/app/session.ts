@@ -18,6 +18,9 @@ export interface Session {
   readonly report: StoreApi<ReportState>;
   readonly join: ReportJoin;
   readonly kept: StoreApi<KeptState>;
+  /** Keeps everything now. */
+  flush(): Promise<void>;
+  /** Makes this the tab that may change the job. */
   takeOver(): Promise<void>;
   close(): Promise<void>;
 }

@@ -1,7 +1,7 @@
 import type { Editor } from '../../editor/editor-api.ts';
 import type { Report } from '../../report/report.ts';
 import { type DrawCounts, drawCounts } from '../stage/draw-counts.ts';
-import { desk } from './jobs.ts';
+import { desk } from './desk.ts';
 
 /** What the browser tests may look at: counts of draws, the editor and the last report. Never in a released build. */
 export interface TestHooks {

@@ -20,7 +20,8 @@ export function NudgeKey() {
   return (
     <>
       {open && (
-        <div className="nudge-pad" role="group" aria-label="Nudge">
+        <fieldset className="plain-set nudge-pad">
+          <legend className="out-of-sight">Nudge</legend>
           <div className="key-row">
             {STEPS.map((s) => (
               <button key={s} type="button" className="key slight" aria-pressed={s === step} onClick={() => setStep(s)}>
@@ -41,7 +42,7 @@ export function NudgeKey() {
               </button>
             ))}
           </div>
-        </div>
+        </fieldset>
       )}
       <button type="button" className="key end" aria-expanded={open} onClick={() => setOpen(!open)}>
         <span className="under">nudge</span>

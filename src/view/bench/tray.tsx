@@ -16,10 +16,10 @@ import { storeyHeights } from '../ribbon/levels.ts';
 /** What the next touch makes, as rows of keys over the bench. */
 export function Tray() {
   const tool = useEditorState((s) => s.tool);
-  const box = useRef<HTMLDivElement>(null);
+  const box = useRef<HTMLElement>(null);
   useEffect(() => box.current?.querySelector<HTMLElement>('button, input')?.focus(), []);
   return (
-    <div className="tray" ref={box} role="group" aria-label="In hand">
+    <section className="tray" ref={box} aria-label="In hand">
       <button
         type="button"
         className="bare-key tray-close"
@@ -29,7 +29,7 @@ export function Tray() {
         <Icon name="close" size={20} />
       </button>
       <TrayFor tool={tool} />
-    </div>
+    </section>
   );
 }
 
@@ -49,10 +49,13 @@ function useInHand(): readonly [InHand, (change: Partial<InHand>) => void] {
 
 function Row({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (
-    <div className="tray-row" role="group" aria-label={label}>
-      <span className="tray-label">{label}</span>
+    <fieldset className="plain-set tray-row">
+      <legend className="out-of-sight">{label}</legend>
+      <span className="tray-label" aria-hidden="true">
+        {label}
+      </span>
       {children}
-    </div>
+    </fieldset>
   );
 }
 

@@ -1,3 +1,50 @@
+import { Dialog } from '../app/dialog.tsx';
+import { screen, setOver } from '../app/screen.ts';
+import { useEditor, useEditorState } from '../app/use-session.ts';
+import { toolKeys } from '../bench/tools.ts';
+import { Icon } from '../look/icon.tsx';
+
+/** On a phone: the tools that have no place on the bench, and the rest of the page. */
 export default function MoreSheet() {
-  return null;
+  const editor = useEditor();
+  const tool = useEditorState((s) => s.tool);
+  const last = useEditorState((s) => s.history.redo.at(-1));
+  const take = (id: string): void => {
+    editor.setTool(id);
+    setOver(null);
+  };
+  return (
+    <Dialog title="More">
+      <div className="tool-grid">
+        {toolKeys()
+          .filter((k) => !k.phone)
+          .map((k) => (
+            <button key={k.id} type="button" className="key" aria-pressed={k.id === tool} onClick={() => take(k.id)}>
+              <Icon name={k.icon} />
+              {k.label}
+            </button>
+          ))}
+        <button type="button" className="key" aria-disabled={last === undefined} onClick={() => editor.redo()}>
+          <Icon name="redo" />
+          Redo
+        </button>
+        <button type="button" className="key" onClick={() => screen.setState({ over: null, tray: true })}>
+          <Icon name="item" />
+          In hand
+        </button>
+        <button type="button" className="key" onClick={() => setOver('words')}>
+          <Icon name="run" />
+          By words
+        </button>
+        <button type="button" className="key" onClick={() => setOver('jobs')}>
+          <Icon name="list" />
+          Jobs
+        </button>
+        <button type="button" className="key" onClick={() => setOver('help')}>
+          <Icon name="help" />
+          Help
+        </button>
+      </div>
+    </Dialog>
+  );
 }

@@ -7,6 +7,7 @@ import { Icon } from '../look/icon.tsx';
 import { FindingMark } from '../look/mark.tsx';
 import { acknowledged } from './acknowledged.ts';
 import { goToFinding } from './go-to-finding.ts';
+import { keyed } from './keyed.ts';
 import { Cites } from './rows/cites.tsx';
 import { sayWithUnit } from './rows/figures.ts';
 import { SumRow } from './rows/sum-row.tsx';
@@ -67,9 +68,9 @@ export function FindingDetail({ finding, name }: { readonly finding: Finding; re
       {finding.working !== null && finding.working.steps.length > 0 && (
         <details className="finding-working">
           <summary>Working</summary>
-          {finding.working.steps.map((s, i) => (
+          {keyed(finding.working.steps, (s) => s.label).map(({ key, item: s }) => (
             <SumRow
-              key={`${s.label}${i}`}
+              key={key}
               row={{ kind: 'sum', label: s.label, how: s.how ?? '', result: s.result, cites: s.cites, ids: [] }}
             />
           ))}

@@ -1,9 +1,11 @@
 import { useState } from 'react';
+import { byFamily, FAMILY_NAMES } from '../../files/format/list-lines.ts';
+import { listText } from '../../files/format/list-text.ts';
 import type { Line } from '../../report/piece.ts';
 import { copyText, saveText } from '../app/hand-over.ts';
 import { useEditor, useEditorState, useReport } from '../app/use-session.ts';
 import { LineForm } from './line-form.tsx';
-import { byFamily, FAMILY_WORD, listAsText, sayLine, sayQuantityOf } from './list-text.ts';
+import { sayQuantityOf, sayWhat } from './list-text.ts';
 import { saveListCsv } from './save-list.ts';
 import { showIds } from './show-ids.ts';
 import './list.css';
@@ -17,9 +19,7 @@ export function ListChapter() {
   if (report === null) return <p className="empty-chapter">Working it out.</p>;
   if (report.lines.length === 0) return <p className="empty-chapter">Nothing is drawn that has to be bought.</p>;
   const copy = async (): Promise<void> => {
-    setDone(
-      (await copyText(listAsText(plan.name, report.lines))) ? 'Copied.' : 'The browser did not let it be copied.',
-    );
+    setDone((await copyText(listText(report.lines, plan.name))) ? 'Copied.' : 'The browser did not let it be copied.');
   };
   return (
     <>
@@ -34,9 +34,9 @@ export function ListChapter() {
       <p className="list-done" role="status">
         {done}
       </p>
-      {byFamily(report.lines).map(({ family, lines }) => (
+      {byFamily(report.lines).map(([family, lines]) => (
         <section key={family} className="list-family">
-          <h3>{FAMILY_WORD[family]}</h3>
+          <h3>{FAMILY_NAMES[family]}</h3>
           <ul>
             {lines.map((l) => (
               <ListLine
@@ -72,7 +72,7 @@ function ListLine({
   return (
     <li>
       <button type="button" className={`list-line${open ? ' open' : ''}`} aria-expanded={open} onClick={onOpen}>
-        <span className="list-what">{sayLine(line)}</span>
+        <span className="list-what">{sayWhat(line)}</span>
         <span className={`list-quantity${line.edited?.quantity != null ? ' edited' : ''}`}>{sayQuantityOf(line)}</span>
         {(under.length > 0 || line.unverified) && (
           <span className="list-under">

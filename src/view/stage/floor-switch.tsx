@@ -8,7 +8,8 @@ export function FloorSwitch() {
   const sorted = Object.values(storeys).sort((a, b) => b.floorMm - a.floorMm);
   if (sorted.length < 2) return null;
   return (
-    <div className="floor-switch" role="group" aria-label="Floor">
+    <fieldset className="plain-set floor-switch">
+      <legend className="out-of-sight">Floor</legend>
       {sorted.map((s) => (
         <button
           key={s.id}
@@ -20,6 +21,6 @@ export function FloorSwitch() {
           {s.name}
         </button>
       ))}
-    </div>
+    </fieldset>
   );
 }

@@ -28,6 +28,8 @@ export function listenToPane(
   editor: Editor,
   gesture: GestureEnds,
 ): () => void {
+  // A drawing takes keys of its own; the list of things beside it is the way in for a screen reader.
+  box.tabIndex = 0;
   const down = new Set<number>();
   const feed = createPointerFeed((e) => editor.pointer(e));
 

@@ -151,8 +151,7 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
     else delete layers.current[key];
   };
   return (
-    // A drawing takes keys and pointers of its own; the list of things beside it is the way in for a screen reader.
-    <div ref={box} className="pane-box" role="application" aria-label={label} tabIndex={0} data-pane={name}>
+    <div ref={box} className="pane-box" role="application" aria-label={label} data-pane={name}>
       <Stage width={width} height={height} listening={false}>
         <Layer ref={layer('still')} name="still" listening={false}>
           {STILL_GROUPS.map((g) => (

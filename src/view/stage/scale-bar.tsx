@@ -16,11 +16,11 @@ export function ScaleBar() {
   const unit = step >= 1000 ? ' m' : ' mm';
   return (
     <div className="scale-bar" aria-hidden="true">
-      <svg width="14" height="32" viewBox="0 0 14 32">
+      <svg width="14" height="32" viewBox="0 0 14 32" aria-hidden="true">
         <path className="bob" d="M7 1l5 12H2z" />
         <path className="north" strokeWidth="1.4" d="M7 13v14M1 30h12M7 27v3" />
       </svg>
-      <svg width={3 * px + 60} height={32} overflow="visible">
+      <svg width={3 * px + 60} height={32} overflow="visible" aria-hidden="true">
         <rect className="full" x={0} y={6} width={px} height={5} />
         <rect className="ruler" x={px + 0.5} y={6.5} width={px} height={4} strokeWidth={1} />
         <rect className="full" x={2 * px} y={6} width={px} height={5} />

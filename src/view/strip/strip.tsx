@@ -3,6 +3,7 @@ import { openChapter, setOver } from '../app/screen.ts';
 import { useEditor, useEditorState, useKept, useReport, useSession } from '../app/use-session.ts';
 import { KickMark, KickUnderline } from '../look/kick.tsx';
 import { FindingMark, OUTCOME_WORD } from '../look/mark.tsx';
+import { RadioKeys } from '../look/radio-keys.tsx';
 import { sayKept } from './say-kept.ts';
 import './strip.css';
 
@@ -48,57 +49,26 @@ export function casesOf(plan: Plan): readonly { readonly chosen: Case; readonly 
   ];
 }
 
+const caseKey = (c: Case): string => (c.when === 'before' ? 'before' : `after ${c.option ?? ''}`);
+
 function CaseSwitch() {
   const editor = useEditor();
   const plan = useEditorState((s) => s.plan);
   const chosen = useEditorState((s) => s.chosen);
   const cases = casesOf(plan);
-  const isChosen = (c: Case): boolean => c.when === chosen.when && (c.when === 'before' || c.option === chosen.option);
-  const step = (by: number): void => {
-    const at = cases.findIndex((c) => isChosen(c.chosen));
-    const next = cases[(at + by + cases.length) % cases.length];
-    if (next) editor.setCase(next.chosen);
-  };
   return (
-    <div
+    <RadioKeys
+      legend="Before or after the work"
+      legendHidden
       className="case-switch"
-      role="radiogroup"
-      aria-label="Before or after the work"
-      onKeyDown={(e) => {
-        const by = e.key === 'ArrowRight' ? 1 : e.key === 'ArrowLeft' ? -1 : 0;
-        if (by === 0) return;
-        e.preventDefault();
-        step(by);
-        const group = e.currentTarget;
-        requestAnimationFrame(() => group.querySelector<HTMLElement>('[aria-checked="true"]')?.focus());
+      choices={cases.map((c) => ({ value: caseKey(c.chosen), label: c.label }))}
+      chosen={caseKey(chosen)}
+      mark={<KickUnderline />}
+      onChoose={(key) => {
+        const found = cases.find((c) => caseKey(c.chosen) === key);
+        if (found) editor.setCase(found.chosen);
       }}
-    >
-      {cases.map(({ chosen: c, label }) => (
-        <CaseKey
-          key={`${c.when}${c.option ?? ''}`}
-          label={label}
-          checked={isChosen(c)}
-          onChoose={() => editor.setCase(c)}
-        />
-      ))}
-    </div>
-  );
-}
-
-function CaseKey({
-  label,
-  checked,
-  onChoose,
-}: {
-  readonly label: string;
-  readonly checked: boolean;
-  readonly onChoose: () => void;
-}) {
-  return (
-    <button type="button" role="radio" aria-checked={checked} tabIndex={checked ? 0 : -1} onClick={onChoose}>
-      {label}
-      {checked && <KickUnderline />}
-    </button>
+    />
   );
 }
 
@@ -121,7 +91,7 @@ function Counts() {
       {counts && shown.length === 0 && <span className="none">nothing found</span>}
       {counts &&
         shown.map((o) => (
-          <span key={o}>
+          <span key={o} className="count">
             <FindingMark outcome={o} hidden />
             {counts[o]}
           </span>

@@ -39,7 +39,8 @@ export function Inspect() {
   return (
     <div className="inspect">
       {candidates.length > 1 && (
-        <div className="candidates" role="group" aria-label="Also here">
+        <fieldset className="plain-set candidates">
+          <legend className="out-of-sight">Also here</legend>
           {candidates.map((c) => (
             <button
               key={`${c.map}${c.id}`}
@@ -51,7 +52,7 @@ export function Inspect() {
               {nameOf(plan, c)}
             </button>
           ))}
-        </div>
+        </fieldset>
       )}
       {others.length > 0 ? (
         <ul className="things">

@@ -23,11 +23,11 @@ export function NumberBox({ label, value, unit, help, disabled = false, onSet, .
     setWrong(null);
   }, [shown]);
   const set = (): void => {
-    if (text.trim() === shown) return setWrong(null);
-    const read = readNumber(text, bounds);
-    if (!read.ok) return setWrong(read.wrong);
     setWrong(null);
-    if (!onSet(read.value)) setText(shown);
+    if (text.trim() === shown) return;
+    const read = readNumber(text, bounds);
+    if (!read.ok) setWrong(read.wrong);
+    else if (!onSet(read.value)) setText(shown);
   };
   return (
     <div className="field">

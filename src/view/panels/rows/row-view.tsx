@@ -9,6 +9,8 @@ export interface RowDoing {
   readonly title: string;
   /** The drawing is newer than these figures. */
   readonly paler: boolean;
+  /** Another answer stands above it. */
+  readonly second: boolean;
   readonly onChoose: (row: Extract<Row, { kind: 'choice' }>) => void;
   readonly onShow: (ids: readonly string[]) => void;
 }
@@ -17,7 +19,7 @@ export interface RowDoing {
 export function RowView({ row, doing }: { readonly row: Row; readonly doing: RowDoing }) {
   switch (row.kind) {
     case 'answer':
-      return <AnswerRow row={row} title={doing.title} paler={doing.paler} />;
+      return <AnswerRow row={row} title={doing.title} paler={doing.paler} second={doing.second} />;
     case 'choice':
       return <ChoiceRow row={row} onChoose={doing.onChoose} />;
     case 'sum':

@@ -1,0 +1,33 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Icon } from '../look/icon.tsx';
+import { setOver } from './screen.ts';
+import './dialog.css';
+
+/** A sheet over the drawing. The browser's own dialog keeps the focus inside it and gives it back afterwards. */
+export function Dialog({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const element = dialog.current;
+    element?.showModal();
+    return () => element?.close();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      className="sheet"
+      aria-label={title}
+      onCancel={(e) => {
+        e.preventDefault();
+        setOver(null);
+      }}
+    >
+      <header className="sheet-head">
+        <h2>{title}</h2>
+        <button type="button" className="bare-key" aria-label="Close" onClick={() => setOver(null)}>
+          <Icon name="close" size={22} />
+        </button>
+      </header>
+      <div className="sheet-body">{children}</div>
+    </dialog>
+  );
+}

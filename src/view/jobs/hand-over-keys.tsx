@@ -1,0 +1,61 @@
+import { annotate } from '../../drawing/annotate.ts';
+import { fragments } from '../../drawing/fragments.ts';
+import { writeSvg } from '../../files/format/svg.ts';
+import { writePlan } from '../../files/format/write-plan.ts';
+import { fileName, saveText } from '../app/hand-over.ts';
+import { nowIso, WRITER } from '../app/storage.ts';
+import { useEditorState, useReport } from '../app/use-session.ts';
+import { saveListCsv } from '../panels/save-list.ts';
+
+const SCALE = 50;
+
+/** The open job as files: to keep, to send, to print from. */
+export function HandOver() {
+  const plan = useEditorState((s) => s.plan);
+  const chosen = useEditorState((s) => s.chosen);
+  const view = useEditorState((s) => s.panes.plan.view);
+  const report = useReport((s) => s.report);
+  const savePlan = (): void => {
+    const text = writePlan(plan, { savedAt: nowIso(), writer: WRITER, blobs: {} });
+    saveText(fileName(plan.name, '.plan.json'), 'application/json', text);
+  };
+  const saveSvg = (): void => {
+    const list = annotate(fragments(plan, view, chosen), {
+      plan,
+      view,
+      mmPerPaperMm: SCALE,
+      medium: 'sheet',
+      findings: report?.findings ?? [],
+    });
+    const svg = writeSvg(list, {
+      scale: SCALE,
+      theme: 'print',
+      title: plan.name === '' ? 'Job' : plan.name,
+      marginMm: 10,
+    });
+    saveText(fileName(plan.name, '.svg'), 'image/svg+xml', svg);
+  };
+  return (
+    <>
+      <h3>Hand over "{plan.name === '' ? 'job without a name' : plan.name}"</h3>
+      <div className="key-row">
+        <button type="button" className="key slight" onClick={savePlan}>
+          Save to file
+        </button>
+        <button type="button" className="key slight" onClick={saveSvg}>
+          Drawing as SVG, 1:{SCALE}
+        </button>
+        <button
+          type="button"
+          className="key slight"
+          aria-disabled={report === null}
+          onClick={() => {
+            if (report) saveListCsv(plan, report, saveText);
+          }}
+        >
+          List as CSV
+        </button>
+      </div>
+    </>
+  );
+}

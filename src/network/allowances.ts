@@ -42,7 +42,7 @@ function throughTee(tee: Tee, before: Edge, served: Edge, gathers: boolean): Cha
 
 /**
  * What the way from one edge through a fitting into another adds. It belongs to the edge served, the one away from the
- * root; an elbow of two sizes is in the smaller, and goes to the edge that has it.
+ * root; an elbow of two sizes is in the larger, and goes to the edge that has it.
  */
 export function through(fitting: Fitting, before: Edge, served: Edge, gathers: boolean): Charge[] {
   const vertex = fitting.vertex;

@@ -3,7 +3,7 @@ import { angleClass, canBePulled, sayDegrees, tolerance, turnBetween } from './a
 import type { Change, Fitting, Unresolved } from './fitting.ts';
 import { type Edge, into, type Network, sameTube, type Vertex } from './network.ts';
 import { teeAt } from './tees.ts';
-import { bySize, smaller } from './tube-sizes.ts';
+import { bySize, larger } from './tube-sizes.ts';
 
 function unresolved(vertex: Vertex, reason: Unresolved['reason'], why: string): Unresolved {
   return { is: 'unresolved', vertex: vertex.id, edges: vertex.edges, reason, why };
@@ -55,7 +55,7 @@ function twoWays(network: Network, vertex: Vertex, one: Edge, other: Edge): Fitt
   if (found === undefined) {
     return unresolved(vertex, 'angle', `The pipe turns by ${sayDegrees(turnDeg)}. Made elbows turn by 45 or 90.`);
   }
-  const tube: Tube = smaller(one.tube, other.tube);
+  const tube: Tube = larger(one.tube, other.tube);
   return { is: 'elbow', ...at, degrees: found, turnDeg, tube, change: changeBetween(one, other) };
 }
 

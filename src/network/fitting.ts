@@ -21,7 +21,7 @@ interface At {
 export type Plain = At & { readonly is: 'plain' };
 /** New pipe carries on from pipe that was there. */
 export type Coupling = At & { readonly is: 'coupling'; readonly tube: Tube };
-/** A made elbow, in the smaller of its two tubes where they differ; then `change` stands beside it. */
+/** A made elbow, in the larger of its two tubes where they differ; then `change` sits in its socket. */
 export type Elbow = At & {
   readonly is: 'elbow';
   readonly degrees: 45 | 90;

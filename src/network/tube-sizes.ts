@@ -17,5 +17,5 @@ export const sayTube = (tube: Tube): string => (tube.size === null ? 'unknown si
 /** Largest first; a size nobody read counts as the smallest. */
 export const bySize = (a: Tube, b: Tube): number => (odMm(b) ?? 0) - (odMm(a) ?? 0);
 
-/** The smaller of two tubes; the first where they are alike. */
-export const smaller = (a: Tube, b: Tube): Tube => (bySize(a, b) > 0 ? a : b);
+/** The larger of two tubes; the first where they are alike. */
+export const larger = (a: Tube, b: Tube): Tube => (bySize(a, b) > 0 ? b : a);

@@ -130,7 +130,7 @@ describe('two pipes', () => {
     ).toMatchObject({ is: 'elbow' });
   });
 
-  it('change size at a reducer, kind at a transition, and at a corner have an elbow of the smaller size beside it', () => {
+  it('change size at a reducer, kind at a transition, and at a corner have an elbow of the larger size with it', () => {
     const reducer = corner([
       [1, 0, 0, COPPER_15],
       [-1, 0, 0, COPPER_28],
@@ -147,7 +147,7 @@ describe('two pipes', () => {
         [1, 0, 0],
         [0, 1, 0, COPPER_15],
       ]),
-    ).toMatchObject({ is: 'elbow', tube: COPPER_15, change: { is: 'reducer' } });
+    ).toMatchObject({ is: 'elbow', tube: COPPER_22, change: { is: 'reducer' } });
   });
 
   it('are coupled where new pipe carries on from old, and never bent in one there', () => {

@@ -16,10 +16,10 @@ export interface FragmentOptions {
 
 const RANK = new Map(PAINTER_GROUPS.map((group, i) => [group as string, i]));
 
-/** Which records stand, kept for the last few plans so that several views of one plan ask once. */
+/** Which records stand in a case, asked once for each plan. */
 const lives = new WeakMap<Plan, Map<string, Alive>>();
 
-function livesOf(plan: Plan, chosen: Case): Alive {
+export function livesOf(plan: Plan, chosen: Case): Alive {
   const key = `${chosen.option ?? ''}|${chosen.when}`;
   const of = lives.get(plan) ?? new Map<string, Alive>();
   lives.set(plan, of);

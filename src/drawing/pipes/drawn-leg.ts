@@ -52,7 +52,14 @@ function words(pipe: Leg | Stretch, tag: string): string {
   return `${tag} ${size} ${lo === hi ? metres(lo) : `${metres(lo)} to ${metres(hi)}`} m`;
 }
 
-function build(plan: Plan, map: DrawnLeg['map'], pipe: Leg | Stretch, state: PipeState, plane: Plane): DrawnLeg | null {
+/** As `drawnLeg`, and not kept: for what is in the middle of a gesture. */
+export function drawnLegNow(
+  plan: Plan,
+  map: DrawnLeg['map'],
+  pipe: Leg | Stretch,
+  state: PipeState,
+  plane: Plane,
+): DrawnLeg | null {
   const nodeA = plan.nodes[pipe.a];
   const nodeB = plan.nodes[pipe.b];
   const run = plan.runs[pipe.run];
@@ -101,13 +108,17 @@ export function drawnLeg(
   plane: Plane,
 ): DrawnLeg | null {
   return remember(pipe, `drawn:${viewKey(plane.view)}`, plan, [state, ...planeKey(plane)], (traced) =>
-    build(traced, map, pipe, state, plane),
+    drawnLegNow(traced, map, pipe, state, plane),
   );
 }
 
 /** A face's plane is made from its wall, so a leg drawn on it leans on where the face is. */
 function planeKey(plane: Plane): readonly unknown[] {
   if (plane.view.kind === 'plan') return [];
-  const [x, y] = [plane.at({ x: 1, y: 0, z: 0 })[0], plane.at({ x: 0, y: 1, z: 0 })[0]];
-  return [x, y, plane.toReader({ x: 0, y: 0, z: 0 })];
+  const places = [
+    { x: 0, y: 0, z: 0 },
+    { x: 1, y: 0, z: 0 },
+    { x: 0, y: 1, z: 0 },
+  ];
+  return places.flatMap((p) => [plane.at(p)[0], plane.toReader(p)]);
 }

@@ -1,5 +1,5 @@
 import { wallSide } from '../../geometry/hosting.ts';
-import { dot } from '../../geometry/vec.ts';
+import { add, dot, scale, sub } from '../../geometry/vec.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Xy, Xyz } from '../../plan/records/parts.ts';
 import type { Vec, View } from '../display-list.ts';
@@ -14,10 +14,9 @@ export interface Plane {
 }
 
 export interface FacePlane extends Plane {
-  /** To the right as one faces the wall. Across the plane a place has the same figure as along this line in plan. */
+  /** To the right as one faces the wall; across the plane is counted from the wall's end on the left. */
   readonly right: Xy;
   readonly out: Xy;
-  /** The wall's ends across the plane, lesser first. */
   readonly from: number;
   readonly upTo: number;
   readonly floorZ: number;
@@ -34,19 +33,18 @@ export function facePlane(plan: Plan, wallId: string, side: 'left' | 'right'): F
   if (!wall || !storey) return undefined;
   const face = wallSide(wall, side);
   const right = side === 'left' ? { x: -face.along.x, y: -face.along.y } : face.along;
-  const level = dot(face.start, face.out);
-  const ends = [dot(wall.a, right), dot(wall.b, right)];
+  const origin = side === 'left' ? add(face.start, scale(face.along, face.lengthMm)) : face.start;
   return {
     view: { kind: 'face', wall: wallId, side },
     storey: storey.id,
     right,
     out: face.out,
-    from: Math.min(...ends),
-    upTo: Math.max(...ends),
+    from: 0,
+    upTo: face.lengthMm,
     floorZ: storey.floorMm,
     ceilingZ: storey.floorMm + (wall.heightMm ?? storey.ceilingMm),
-    at: (p) => [p.x * right.x + p.y * right.y, p.z],
-    toReader: (p) => p.x * face.out.x + p.y * face.out.y - level,
+    at: (p) => [dot(sub(p, origin), right), p.z],
+    toReader: (p) => dot(sub(p, origin), face.out),
   };
 }
 

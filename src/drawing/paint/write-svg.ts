@@ -1,10 +1,10 @@
-import type { DisplayList } from '../../drawing/display-list.ts';
-import { styleOf, type Theme } from '../../drawing/look/style-of.ts';
-import type { Medium } from '../../drawing/look/tokens.ts';
-import { sheetFrame } from '../../drawing/paint/frame.ts';
-import type { Prim, Seg, Stroke } from '../../drawing/paint/prim.ts';
-import { primsOf } from '../../drawing/paint/prims-of.ts';
-import { FONT, textWidth } from '../../drawing/text/measure.ts';
+import type { DisplayList } from '../display-list.ts';
+import { styleOf, type Theme } from '../look/style-of.ts';
+import type { Medium } from '../look/tokens.ts';
+import { FONT, textWidth } from '../text/measure.ts';
+import { sheetFrame } from './frame.ts';
+import type { Prim, Seg, Stroke } from './prim.ts';
+import { primsOf } from './prims-of.ts';
 
 export interface SvgChoices {
   /** 50 for 1:50. */

@@ -60,12 +60,13 @@ async function openSnapshot<E extends StepEntry>(
   fellBack: boolean,
 ): Promise<OpenedJob<E> | null> {
   const envelope = envelopeOf(snapshot);
-  if (envelope === null || !opens(readBack(envelope, envelope.plan))) return null;
+  if (envelope === null) return null;
   const rows = await port.steps(snapshot.job, snapshot.seq);
   const from: Replayed = { plan: envelope.plan, undo: snapshot.undo, redo: snapshot.redo, seq: snapshot.seq };
   let { at, cut } = replay(from, rows, envelope.version);
   let read = readBack(envelope, at.plan);
   if (!opens(read)) {
+    if (!opens(readBack(envelope, envelope.plan))) return null;
     ({ at, cut } = longestSound(from, rows, envelope));
     read = readBack(envelope, at.plan);
   }

@@ -7,7 +7,15 @@ export type AngleClass = 0 | 45 | 90;
 const TABLE = 'angle-tolerance';
 const CLASSES: readonly AngleClass[] = [0, 45, 90];
 
+const known = new Map<string, number>();
+
 function toleranceOf(tubeKind: string): number {
+  const found = known.get(tubeKind) ?? readTolerance(tubeKind);
+  known.set(tubeKind, found);
+  return found;
+}
+
+function readTolerance(tubeKind: string): number {
   const own = figure(TABLE, tubeKind, 'tolerance');
   const found = own.is === 'known' ? own : figure(TABLE, 'other', 'tolerance');
   return found.is === 'known' ? found.lo : 0;

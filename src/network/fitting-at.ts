@@ -86,8 +86,24 @@ function atConnection(vertex: Vertex, edges: readonly Edge[]): Fitting {
   return { is: 'joint', ...at, point, connection, tube: edge.tube, size: null, degrees, turnDeg };
 }
 
-/** What stands at a vertex, by the pipes alive there and their angles. Throws on an id the network does not have. */
+const known = new WeakMap<Network, Map<string, Fitting>>();
+
+/**
+ * What stands at a vertex, by the pipes alive there and their angles. Worked out once for each network. Throws on an id
+ * the network does not have.
+ */
 export function fittingAt(network: Network, vertexId: string): Fitting {
+  let fittings = known.get(network);
+  if (!fittings) {
+    fittings = new Map();
+    known.set(network, fittings);
+  }
+  const fitting = fittings.get(vertexId) ?? readFitting(network, vertexId);
+  fittings.set(vertexId, fitting);
+  return fitting;
+}
+
+function readFitting(network: Network, vertexId: string): Fitting {
   const vertex = network.vertices.get(vertexId);
   if (!vertex) throw new Error(`no vertex "${vertexId}"`);
   const edges = vertex.edges.flatMap((id) => network.edges.get(id) ?? []);

@@ -55,12 +55,13 @@ export function solveFalls(asked: Asked, level: LevelMoves, part: Together, move
     for (const node of part.nodes) moved.set(node, base + at(node));
     return;
   }
-  const able = cutsBetween(part, one.nodes, other.nodes, stays).filter(({ law, side }) => {
+  const able = cutsBetween(part, one.nodes, other.nodes, stays).filter(({ law, near }) => {
     if (law.fallMm === null) return false;
-    const give = side.has(law.leg.a) ? other.mm - one.mm : one.mm - other.mm;
+    const give = near === law.leg.a ? other.mm - one.mm : one.mm - other.mm;
     return (law.fallMm + fallChange(law, level) + give) * law.fallMm > 0;
   });
   const cut = [...able].sort((a, b) => b.law.lengthMm - a.law.lengthMm)[0];
   if (!cut) throw refuse('it would no longer run downhill.');
-  for (const node of part.nodes) moved.set(node, (cut.side.has(node) ? one.mm : other.mm) + at(node));
+  const side = cut.side();
+  for (const node of part.nodes) moved.set(node, (side.has(node) ? one.mm : other.mm) + at(node));
 }

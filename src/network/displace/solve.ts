@@ -57,7 +57,8 @@ function solveTogether(asked: Asked, axis: AxisIndex, part: Together, moved: Map
     throw stuck(pipes, part, 'it would need more than one jog. Draw it anew.');
   }
   jogs.push({ law: cut.law, axis });
-  for (const node of part.nodes) moved.set(node, cut.side.has(node) ? one.mm : other.mm);
+  const side = cut.side();
+  for (const node of part.nodes) moved.set(node, side.has(node) ? one.mm : other.mm);
 }
 
 /** Every place that has to move so that all pipes stay joined and keep their ways. Throws a Refusal where that cannot be. */

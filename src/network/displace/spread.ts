@@ -68,11 +68,33 @@ function reached(at: LinksAt, from: readonly string[], stays: Stays, without?: L
 
 export interface Cut {
   readonly law: LegLaw;
-  /** Nodes on the side of the first group. */
-  readonly side: ReadonlySet<string>;
+  /** Its end on the side of the first group. */
+  readonly near: string;
+  /** Every node on that side. */
+  readonly side: () => ReadonlySet<string>;
 }
 
-/** Legs which, taken away, part the one group from the other; nearest to the first group first. */
+/** The nodes and links from the one group to the other, by one shortest way. */
+function wayBetween(at: LinksAt, one: readonly string[], other: readonly string[], stays: Stays) {
+  const by = reached(at, one, stays);
+  const nodes: string[] = [];
+  const links: LegLaw[] = [];
+  const last = other.find((n) => by.has(n));
+  for (let node = last; node !== undefined; ) {
+    nodes.unshift(node);
+    const law = by.get(node);
+    if (!law) break;
+    links.unshift(law);
+    node = otherNode(law.leg, node);
+  }
+  return { nodes, links };
+}
+
+/**
+ * Legs which, taken away, part the one group from the other; nearest to the first group first. Only a leg on the way
+ * between them can: so everything off that way is filled from its start, and wherever the fill stands still, the next leg
+ * of the way is such a one.
+ */
 export function cutsBetween(
   { links }: Together,
   one: readonly string[],
@@ -80,14 +102,38 @@ export function cutsBetween(
   stays: Stays,
 ): Cut[] {
   const at = byNode(links);
-  const way = reached(at, one, stays);
+  const way = wayBetween(at, one, other, stays);
+  const stepOf = new Map(way.nodes.map((n, i) => [n, i] as const));
+  const onWay = new Set(way.links);
+  const goal = new Set(other);
+  const starts = new Set(one);
+  const filled = new Set(one);
   const cuts: Cut[] = [];
-  let node = other.find((n) => way.has(n));
-  // Only a leg on the way from the one to the other can part them.
-  for (let law = node === undefined ? null : way.get(node); law && node !== undefined; law = way.get(node)) {
-    const side = reached(at, one, stays, law);
-    if (!other.some((n) => side.has(n))) cuts.unshift({ law, side: new Set(side.keys()) });
-    node = otherNode(law.leg, node);
+  let far = 0;
+  let queue: string[] = [...one];
+  while (far < way.links.length) {
+    for (const node of queue) {
+      if (goal.has(node)) return cuts;
+      far = Math.max(far, stepOf.get(node) ?? 0);
+      if (stays(node) && !starts.has(node)) continue;
+      for (const law of at.get(node) ?? []) {
+        const next = otherNode(law.leg, node);
+        if (onWay.has(law) || filled.has(next)) continue;
+        filled.add(next);
+        queue.push(next);
+      }
+    }
+    // What lies on the way before the farthest place reached is reached too.
+    queue = way.nodes.slice(0, far + 1).filter((n) => !filled.has(n));
+    for (const node of queue) filled.add(node);
+    if (queue.length > 0) continue;
+    const [law, near, next] = [way.links[far], way.nodes[far], way.nodes[far + 1]];
+    if (!law || near === undefined || next === undefined) break;
+    cuts.push({ law, near, side: () => new Set(reached(at, one, stays, law).keys()) });
+    far++;
+    if (filled.has(next)) continue;
+    filled.add(next);
+    queue = [next];
   }
   return cuts;
 }

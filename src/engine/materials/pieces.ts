@@ -1,3 +1,4 @@
+import { piecesOf } from '../../network/pieces.ts';
 import type { Piece } from '../../report/piece.ts';
 import type { Given } from '../given.ts';
 import { clipPieces } from './clips.ts';
@@ -5,5 +6,5 @@ import { sleevePieces } from './sleeves.ts';
 
 /** Every piece of new work, each for one place of the drawing. */
 export function allPieces(given: Given): Piece[] {
-  return [...clipPieces(given.network), ...sleevePieces(given)];
+  return [...piecesOf(given.network), ...clipPieces(given.network), ...sleevePieces(given)];
 }

@@ -9,12 +9,12 @@ import type { Xyz } from '../../src/plan/records/parts.ts';
 import { applied, expectJoined, expectLean, expectStill, expectWaysKept, placeOf } from './displace-laws.ts';
 import { house } from './house.ts';
 
-type Growth = { from: number; axis: 0 | 1 | 2; mm: number; end: 'free' | 'point' | 'seen' };
+type Growth = { from: number; axis: 0 | 1 | 2 | 'slant' | 'unseen'; mm: number; end: 'free' | 'point' | 'seen' };
 
 const tenths = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10);
 const growth = fc.record<Growth>({
   from: fc.nat(1000),
-  axis: fc.constantFrom(0, 1, 2),
+  axis: fc.constantFrom<Growth['axis']>(0, 1, 2, 0, 1, 2, 0, 1, 2, 'slant', 'unseen'),
   mm: fc.tuple(tenths(50, 3000), fc.boolean()).map(([mm, back]) => (back ? -mm : mm)),
   end: fc.constantFrom('free', 'free', 'free', 'free', 'point', 'seen'),
 });
@@ -33,7 +33,9 @@ function grown(growths: readonly Growth[], service: string): { plan: Plan; held:
   growths.forEach(({ from, axis, mm, end }, i) => {
     const start = open[from % open.length]!;
     const place: [number, number, number] = [...places[start]!];
-    place[axis] = Math.round((place[axis] + mm) * 10) / 10;
+    const way =
+      axis === 'slant' ? [1, 1, 0] : axis === 'unseen' ? [1, 0.5, 0] : [0, 1, 2].map((k) => Number(k === axis));
+    for (const k of [0, 1, 2] as const) place[k] = Math.round((place[k] + mm * way[k]!) * 10) / 10;
     const id = places.push(place) - 1;
     const run = `r${from % 3}`;
     if (!h.plan.runs[run]) h.run(run, service, { option: 'o' });
@@ -43,6 +45,12 @@ function grown(growths: readonly Growth[], service: string): { plan: Plan; held:
     } else {
       h.node(`n${id}`, place);
       open.push(id);
+    }
+    if (axis === 'unseen') {
+      h.stretch(`s${i}`, run, `n${start}`, `n${id}`);
+      if (end !== 'point') held.push(`n${id}`);
+      if (start !== 0) held.push(`n${start}`);
+      return;
     }
     const old = end === 'seen' && start !== 0;
     if (old) held.push(`n${start}`, `n${id}`);

@@ -21,7 +21,7 @@ export interface Settled {
 
 /** Everything that moves, put where it goes; legs that take a jog are parted in their middle. */
 export function settle(pipes: Pipework, solved: Solved, ids: IdMaker): Settled {
-  const { at, axes } = pipes;
+  const { plan, at, axes } = pipes;
   const places = new Map<string, Xyz>();
   for (const [node, by] of solved.moved) {
     const place = pipes.place(node);
@@ -42,8 +42,14 @@ export function settle(pipes: Pipework, solved: Solved, ids: IdMaker): Settled {
     const middle = (u[law.axis] + w[law.axis]) / 2;
     const onto = (t: typeof u): Xyz =>
       axes.house([law.axis === 0 ? middle : t[0], law.axis === 1 ? middle : t[1], law.axis === 2 ? middle : t[2]]);
-    const [near, far] = [ids.next('n'), ids.next('n')];
-    const [across, rest] = [ids.next('l'), ids.next('l')];
+    const fresh = (prefix: string): string => {
+      for (;;) {
+        const id = ids.next(prefix);
+        if (!(id in plan.nodes) && !(id in plan.legs)) return id;
+      }
+    };
+    const [near, far] = [fresh('n'), fresh('n')];
+    const [across, rest] = [fresh('l'), fresh('l')];
     places.set(near, onto(u)).set(far, onto(w));
     addedNodes.set(near, leg.a).set(far, leg.b);
     legs.set(leg.id, { ...leg, b: near });

@@ -87,7 +87,10 @@ export function createEditor(setup: EditorSetup): Editor {
 
   const editor: Editor = {
     store,
+    assumptions: setup.assumptions,
     run: session.run,
+    preview: session.preview,
+    showDraft: (draft) => store.setState({ draft }),
     undo: session.undo,
     redo: session.redo,
     select,

@@ -170,8 +170,13 @@ export interface HistoryEntry {
 
 export interface Editor {
   readonly store: StoreApi<EditorState>;
+  readonly assumptions: Assumptions;
   /** Runs a command by id: one step of undo. A refusal changes nothing and says why in words. */
   run(command: string, args: unknown): Outcome;
+  /** The plan as a command would leave it; null where it would refuse. Nothing is kept of it, ids neither. */
+  preview(command: string, args: unknown): Plan | null;
+  /** Shows something half made from outside the tools (a run told in words); null takes it away. */
+  showDraft(draft: Draft | null): void;
   undo(): Outcome;
   redo(): Outcome;
   select(what: readonly Selected[]): void;

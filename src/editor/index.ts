@@ -1,2 +1,4 @@
 export { createEditor, type EditorSetup } from './create-editor.ts';
 export type * from './editor-api.ts';
+export { createWords } from './words/create-words.ts';
+export type * from './words/words-api.ts';

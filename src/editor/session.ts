@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { IdMaker } from '../plan/ids.ts';
+import { countingIds, type IdMaker } from '../plan/ids.ts';
 import type { Plan } from '../plan/plan.ts';
 import { commands } from './commands/commands.ts';
 import { applySteps, isRefusal, runCommand, type Step } from './document.ts';
@@ -12,6 +12,7 @@ type Listener = Parameters<Editor['onCommit']>[0];
 /** Document and history: the only place where a plan is put in the store. */
 export interface Session {
   run(command: string, args: unknown): Outcome;
+  preview(command: string, args: unknown): Plan | null;
   undo(): Outcome;
   redo(): Outcome;
   onCommit(listener: Listener): () => void;
@@ -107,6 +108,16 @@ export function createSession(store: StoreApi<EditorState>, ids: IdMaker, change
       history = record(history, entry);
       put(step.plan, entry, 'do', selectionAfter);
       return { ok: true, made };
+    },
+    preview(id, args) {
+      const { plan, chosen } = store.getState();
+      const command = commands.get(id);
+      if (!command) throw new RangeError(`no command "${id}"`);
+      const shown = countingIds();
+      const own = { next: (prefix: string) => shown.next(`shown-${prefix}`) };
+      const option = chosen.when === 'after' ? chosen.option : null;
+      const step = runCommand(plan, command, args, { ids: own, chosen, option });
+      return isRefusal(step) ? null : step.plan;
     },
     undo: () => walk(stepBack(history), 'undo'),
     redo: () => walk(stepForward(history), 'redo'),

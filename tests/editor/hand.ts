@@ -9,7 +9,7 @@ import type { Plan } from '../../src/plan/plan.ts';
 export const assumptions: Assumptions = {
   ceilingMm: 2400,
   buildUpMm: 250,
-  inVoid: { mm: 100, lo: 50, hi: 200 },
+  inVoid: { mm: 2500, lo: 2450, hi: 2600 },
   boilerTail: { mm: 1100, lo: 900, hi: 1300 },
   meter: { mm: 500, lo: 300, hi: 900 },
   skirting: { mm: 50, lo: 30, hi: 100 },

@@ -1,0 +1,86 @@
+import { partOf, pointKinds } from '../../catalogue/point-kinds.ts';
+import { servicesInOrder } from '../../catalogue/services.ts';
+import { aliveIn } from '../../network/cases.ts';
+import type { Case, Plan } from '../../plan/plan.ts';
+import type { Assumptions } from '../editor-api.ts';
+import { HEIGHT_WORDS } from './word-heights.ts';
+import type { WordKey, WordsState } from './words-api.ts';
+
+export const DIRECTIONS = ['up', 'ahead', 'down', 'left', 'right'] as const;
+const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0'];
+
+const key = (group: WordKey['group'], id: string, label = id): WordKey => ({ id, label, group });
+
+/** Tails in the plan at which a run of this service may start: nothing meets them yet. */
+export function freeTails(
+  plan: Plan,
+  chosen: Case,
+  service: string,
+): { point: string; connection: string; name: string }[] {
+  const alive = aliveIn(plan, chosen);
+  const met = new Set<string>();
+  for (const n of Object.values(plan.nodes)) {
+    if (n.place.on === 'connection' && alive.has('nodes', n.id)) met.add(`${n.place.point}/${n.place.connection}`);
+  }
+  return Object.values(plan.points).flatMap((p) =>
+    alive.has('points', p.id)
+      ? p.connections
+          .filter((c) => c.service === service && partOf(p, c.id) !== 'end' && !met.has(`${p.id}/${c.id}`))
+          .map((c) => ({ point: p.id, connection: c.id, name: p.name }))
+      : [],
+  );
+}
+
+/** Kinds at which a service starts, or where it is used. */
+export function kindsFor(service: string, part: 'source' | 'end') {
+  const order = ['source', 'appliance', 'tap', 'drain', 'electrical', 'other'];
+  return [...pointKinds.values()]
+    .filter(
+      (k) =>
+        !k.retired &&
+        k
+          .connections(k.size, k.defaults)
+          .some((c) => c.service === service && (k.role[c.id] ?? k.role[service]) === part),
+    )
+    .sort((a, b) => order.indexOf(a.group) - order.indexOf(b.group));
+}
+
+export function classesOf(kind: string | undefined): readonly { readonly value: string; readonly label: string }[] {
+  return pointKinds.get(kind ?? '')?.fields.find((f) => f.key === 'class')?.choices ?? [];
+}
+
+const digits = (): WordKey[] => [...DIGITS.map((d) => key('digit', `digit ${d}`, d)), key('digit', '00')];
+
+function heights(a: Assumptions): WordKey[] {
+  return HEIGHT_WORDS.map((word) => key('height', word, word === 'off floor' ? `${a.offFloorMm} off floor` : word));
+}
+
+/** What the pad offers in a state of the telling. */
+export function padOf(
+  plan: Plan,
+  chosen: Case,
+  state: WordsState,
+  endKind: string | undefined,
+  a: Assumptions,
+): WordKey[] {
+  const { phase, service, pending, changing, waiting } = state;
+  const edit = [key('edit', 'rub'), key('edit', 'back'), key('edit', 'keep')];
+  if (changing) return [...heights(a), ...digits(), ...edit];
+  if (phase === 'service') return servicesInOrder().map((s) => key('service', s.id, s.label));
+  if (phase === 'class') return [...classesOf(endKind).map((c) => key('class', `class ${c.value}`, c.label)), ...edit];
+  if (service === null || phase === 'told')
+    return [...servicesInOrder().map((s) => key('service', s.id, s.label)), ...edit.slice(1)];
+  if (phase === 'from') {
+    const there = freeTails(plan, chosen, service).map((t) => key('from', `at ${t.point}/${t.connection}`, t.name));
+    return [...there, ...kindsFor(service, 'source').map((k) => key('from', k.id, k.label)), ...edit.slice(1)];
+  }
+  const upright = pending?.dir === 'up' || pending?.dir === 'down';
+  return [
+    ...DIRECTIONS.map((d) => key('direction', d)),
+    ...(waiting.length === 0 ? [key('direction', 'tee')] : []),
+    ...(upright ? heights(a) : pending ? [key('height', 'repeat')] : []),
+    ...(pending ? digits() : []),
+    ...kindsFor(service, 'end').map((k) => key('end', k.id, k.label)),
+    ...edit,
+  ];
+}

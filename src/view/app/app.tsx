@@ -1,19 +1,13 @@
-import { useEffect } from 'react';
 import { useStore } from 'zustand';
 import { Icon } from '../look/icon.tsx';
 import { Broken } from './broken.tsx';
-import { desk, openFirst, say } from './desk.ts';
+import { desk, say } from './desk.ts';
 import { Frame } from './frame.tsx';
 import { Undone } from './undone.tsx';
-
-let opening: Promise<void> | undefined;
 
 /** The open job, or a moment of nothing while it is opened; over it, what stood in the way of the last opening. */
 export function App() {
   const session = useStore(desk, (d) => d.session);
-  useEffect(() => {
-    opening ??= openFirst().catch((error: unknown) => say(String(error)));
-  }, []);
   return (
     <Broken>
       {session ? <Frame key={session.id} session={session} /> : <p className="waiting">opening</p>}

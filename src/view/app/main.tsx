@@ -3,6 +3,7 @@ import '../look/keys.css';
 import { createRoot } from 'react-dom/client';
 import { startTheme } from '../look/theme.ts';
 import { App } from './app.tsx';
+import { openFirst, say } from './desk.ts';
 import { startScreen } from './screen.ts';
 import { showTestHooks } from './test-hooks.ts';
 
@@ -15,6 +16,7 @@ async function start(): Promise<void> {
   const root = document.getElementById('root');
   if (root === null) throw new Error('The page has no root element.');
   createRoot(root).render(<App />);
+  await openFirst();
 }
 
-void start();
+start().catch((error: unknown) => say(error instanceof Error ? error.message : String(error)));

@@ -5,6 +5,7 @@ import { servicesInOrder } from '../../catalogue/services.ts';
 import { tubeKinds } from '../../catalogue/tubes.ts';
 import type { InHand } from '../../editor/editor-api.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
+import type { HeightRef } from '../../plan/records/parts.ts';
 import { screen } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
@@ -12,6 +13,7 @@ import { OPENING_KINDS } from '../panels/inspect/inspect-opening.tsx';
 import { NumberBox } from '../panels/inspect/number-box.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { storeyHeights } from '../ribbon/levels.ts';
+import { useRibbon } from '../ribbon/use-ribbon.ts';
 
 /** What the next touch makes, as rows of keys over the bench. */
 export function Tray() {
@@ -40,6 +42,10 @@ function TrayFor({ tool }: { readonly tool: string }) {
   if (tool === 'opening') return <OpeningRows />;
   return <PipeRows />;
 }
+
+/** Only the levels of the ribbon are wanted here, which do not hang on its scale. */
+const MM_OF_SECTION = 1000;
+const MM_PER_PAPER_MM = 50;
 
 function useInHand(): readonly [InHand, (change: Partial<InHand>) => void] {
   const editor = useEditor();
@@ -134,19 +140,17 @@ function HeightRow() {
   const [inHand, set] = useInHand();
   const plan = useEditorState((s) => s.plan);
   const storey = useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
+  const { levels } = useRibbon(MM_OF_SECTION, MM_PER_PAPER_MM);
   const heights = storeyHeights(plan, storey);
   if (!heights) return null;
   const z = resolveHeight(plan, inHand.height)?.z;
-  const { from, of, mm } = inHand.height;
+  const same = (h: HeightRef): boolean =>
+    h.from === inHand.height.from && h.of === inHand.height.of && h.mm === inHand.height.mm;
   return (
     <Row label="Height">
-      {heights.levels.map((l) => (
-        <Pick
-          key={l.key}
-          on={l.ref.from === from && l.ref.of === of && l.ref.mm === mm}
-          onPick={() => set({ height: l.ref })}
-        >
-          {l.word} {Math.round(l.z - heights.floor)}
+      {levels.map((l) => (
+        <Pick key={`${l.label}${l.z}`} on={same(l.height)} onPick={() => set({ height: l.height })}>
+          {l.label} {Math.round(l.z - heights.floor)}
         </Pick>
       ))}
       <NumberBox

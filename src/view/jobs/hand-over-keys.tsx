@@ -1,13 +1,9 @@
-import { annotate } from '../../drawing/annotate.ts';
-import { fragments } from '../../drawing/fragments.ts';
-import { writeSvg } from '../../files/format/svg.ts';
+import { drawSvg } from '../../drawing/draw-svg.ts';
 import { writePlan } from '../../files/format/write-plan.ts';
 import { fileName, saveText } from '../app/hand-over.ts';
 import { nowIso, WRITER } from '../app/storage.ts';
 import { useEditorState, useReport } from '../app/use-session.ts';
 import { saveListCsv } from '../panels/save-list.ts';
-
-const SCALE = 50;
 
 /** The open job as files: to keep, to send, to print from. */
 export function HandOver() {
@@ -20,19 +16,7 @@ export function HandOver() {
     saveText(fileName(plan.name, '.plan.json'), 'application/json', text);
   };
   const saveSvg = (): void => {
-    const list = annotate(fragments(plan, view, chosen), {
-      plan,
-      view,
-      mmPerPaperMm: SCALE,
-      medium: 'sheet',
-      findings: report?.findings ?? [],
-    });
-    const svg = writeSvg(list, {
-      scale: SCALE,
-      theme: 'print',
-      title: plan.name === '' ? 'Job' : plan.name,
-      marginMm: 10,
-    });
+    const svg = drawSvg(plan, view, chosen, 'print', { findings: report?.findings ?? [] });
     saveText(fileName(plan.name, '.svg'), 'image/svg+xml', svg);
   };
   return (
@@ -43,7 +27,7 @@ export function HandOver() {
           Save to file
         </button>
         <button type="button" className="key slight" onClick={saveSvg}>
-          Drawing as SVG, 1:{SCALE}
+          Drawing as SVG
         </button>
         <button
           type="button"

@@ -1,26 +1,17 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import type { HeightRef } from '../../plan/records/parts.ts';
+import type { RibbonLevel } from '../../drawing/ribbon.ts';
 import { screen } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
-import { type Level, type StoreyHeights, sayHeight } from './levels.ts';
+import { heightAt, type StoreyHeights, sayHeight } from './levels.ts';
 import type { RibbonScale } from './ribbon-scale.ts';
 
 const CATCH_PX = 9;
-
-/** The reference a height is set from: a level it is caught by, else so many mm off the floor, in tens. */
-export function heightAt(heights: StoreyHeights, storey: string, z: number, catchMm: number): HeightRef {
-  let best: Level | null = null;
-  for (const l of heights.levels) {
-    const off = Math.abs(l.z - z);
-    if (off <= catchMm && (best === null || off < Math.abs(best.z - z))) best = l;
-  }
-  return best?.ref ?? { from: 'floor', of: storey, mm: Math.round((z - heights.floor) / 10) * 10 };
-}
 
 const STEPS: Readonly<Record<string, number>> = { ArrowUp: 10, ArrowDown: -10, PageUp: 100, PageDown: -100 };
 
 interface Props {
   readonly heights: StoreyHeights;
+  readonly levels: readonly RibbonLevel[];
   readonly scale: RibbonScale;
   readonly z: number;
   readonly storey: string;
@@ -28,13 +19,13 @@ interface Props {
 }
 
 /** The work height: dragged, stepped with keys, or typed after a tap. It is a place, so that it follows a new measurement. */
-export function HeightTab({ heights, scale, z, storey, height }: Props) {
+export function HeightTab({ heights, levels, scale, z, storey, height }: Props) {
   const editor = useEditor();
   const ref = useEditorState((s) => s.inHand.height);
   const plan = useEditorState((s) => s.plan);
   const drag = useRef<{ readonly id: number; readonly grab: number; moved: boolean } | null>(null);
   const set = (to: number, catchMm: number): void =>
-    editor.setInHand({ height: heightAt(heights, storey, to, catchMm) });
+    editor.setInHand({ height: heightAt(levels, storey, heights.floor, to, catchMm) });
 
   const down = (e: PointerEvent<HTMLButtonElement>): void => {
     e.currentTarget.setPointerCapture(e.pointerId);

@@ -16,13 +16,3 @@ export function fitScale(lowZ: number, highZ: number, heightPx: number, marginPx
   const perMm = Math.max(0.01, (heightPx - 2 * marginPx) / Math.max(1, highZ - lowZ));
   return scaleFrom(highZ + marginPx / perMm, perMm);
 }
-
-/** Labels nearer than `leastPx` are pushed apart downwards from the top, keeping their order. */
-export function spreadLabels(wanted: readonly number[], leastPx: number): number[] {
-  const out: number[] = [];
-  for (const y of wanted) {
-    const before = out.at(-1);
-    out.push(before === undefined ? y : Math.max(y, before + leastPx));
-  }
-  return out;
-}

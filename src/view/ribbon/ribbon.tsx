@@ -2,72 +2,93 @@ import { useMemo, useRef } from 'react';
 import { resolveHeight } from '../../geometry/heights.ts';
 import { useEditorState } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
+import { Painted } from '../look/painted.tsx';
+import { look } from '../look/tokens.ts';
 import { HeightTab } from './height-tab.tsx';
-import { storeyHeights } from './levels.ts';
+import { type StoreyHeights, storeyHeights } from './levels.ts';
 import { fitScale, type RibbonScale, scaleFrom } from './ribbon-scale.ts';
-import { RibbonSection } from './ribbon-section.tsx';
-import { sectionOf } from './unroll.ts';
+import { useRibbon } from './use-ribbon.ts';
 import './ribbon.css';
 
 const HEAD_PX = 34;
+const MARGIN_PX = 14;
+/** Narrower than this it is the ribbon of a phone: no heading, figures close by. */
+const NARROW_PX = 80;
 
-function useStorey(): string {
-  return useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
+interface Across {
+  /** Left edge of the section, and its width, px. */
+  readonly left: number;
+  readonly px: number;
 }
 
-/** The run that is unrolled: the chosen one, or the one a chosen leg or stretch belongs to. */
-function useChosenRun(): string | null {
-  return useEditorState((s) => {
-    for (const { map, id } of s.selection) {
-      if (map === 'runs') return id;
-      if (map === 'legs') return s.plan.legs[id]?.run ?? null;
-      if (map === 'stretches') return s.plan.stretches[id]?.run ?? null;
+const acrossOf = (width: number): Across => (width < NARROW_PX ? { left: 30, px: 16 } : { left: 52, px: width - 58 });
+
+/** The scale of the face, where one is folded up, so that a height can be followed straight across; else all of the storey. */
+function useScale(heights: StoreyHeights | null, heightPx: number, headPx: number): RibbonScale | null {
+  const face = useEditorState((s) => s.panes.face);
+  return useMemo(() => {
+    if (!heights || heightPx === 0) return null;
+    if (face) {
+      return scaleFrom(face.camera.centre[1] + (face.height / 2) * face.camera.mmPerPx, 1 / face.camera.mmPerPx);
     }
-    return null;
-  });
+    const { floor, ceiling, buildUpMm } = heights;
+    const scale = fitScale(floor - buildUpMm, ceiling + buildUpMm, heightPx - headPx, MARGIN_PX);
+    return scaleFrom(scale.topZ + headPx / scale.perMm, scale.perMm);
+  }, [heights, heightPx, headPx, face]);
 }
 
 /** A true upright section of the floor in hand, with the work height on it. */
 export function Ribbon() {
   const place = useRef<HTMLDivElement>(null);
-  const size = useSize(place);
+  const { width, height } = useSize(place);
   const plan = useEditorState((s) => s.plan);
-  const chosenCase = useEditorState((s) => s.chosen);
-  const storey = useStorey();
-  const run = useChosenRun();
-  const height = useEditorState((s) => s.inHand.height);
-  const face = useEditorState((s) => s.panes.face);
+  const storey = useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
+  const ref = useEditorState((s) => s.inHand.height);
   const heights = useMemo(() => storeyHeights(plan, storey), [plan, storey]);
-  const section = useMemo(() => sectionOf(plan, chosenCase, storey, run), [plan, chosenCase, storey, run]);
-  const work = useMemo(() => resolveHeight(plan, height)?.z, [plan, height]);
-  const scale = useMemo((): RibbonScale | null => {
-    if (!heights || size.height === 0) return null;
-    if (face)
-      return scaleFrom(face.camera.centre[1] + (face.height / 2) * face.camera.mmPerPx, 1 / face.camera.mmPerPx);
-    const zs = [heights.floor - heights.buildUpMm, heights.ceiling + heights.buildUpMm];
-    for (const c of section.chosen?.corners ?? []) zs.push(c.z);
-    for (const b of heights.bands) zs.push(b.bottom, b.top);
-    return fitScale(Math.min(...zs), Math.max(...zs), size.height - HEAD_PX, 22);
-  }, [heights, size.height, face, section]);
-  const shifted = scale && !face ? scaleFrom(scale.topZ + HEAD_PX / scale.perMm, scale.perMm) : scale;
+  const scale = useScale(heights, height, width < NARROW_PX ? 0 : HEAD_PX);
+  const work = useMemo(() => resolveHeight(plan, ref)?.z, [plan, ref]);
   return (
     <div className="ribbon" ref={place}>
       <h2 className="ribbon-head">Heights</h2>
-      {heights && shifted && size.width > 0 && (
-        <>
-          <RibbonSection
-            heights={heights}
-            section={section}
-            scale={shifted}
-            width={size.width}
-            height={size.height}
-            workZ={work ?? null}
-          />
-          {work !== undefined && (
-            <HeightTab heights={heights} scale={shifted} z={work} storey={storey} height={size.height} />
-          )}
-        </>
+      {heights && scale && width > 0 && (
+        <Cut heights={heights} scale={scale} width={width} height={height} work={work} storey={storey} />
       )}
     </div>
+  );
+}
+
+interface CutProps {
+  readonly heights: StoreyHeights;
+  readonly scale: RibbonScale;
+  readonly width: number;
+  readonly height: number;
+  readonly work: number | undefined;
+  readonly storey: string;
+}
+
+function Cut({ heights, scale, width, height, work, storey }: CutProps) {
+  const across = acrossOf(width);
+  const perPaperMm = look.screen.pxPerMm;
+  const { list, levels } = useRibbon(across.px / scale.perMm, perPaperMm / scale.perMm);
+  const parts = useMemo(() => list.items, [list]);
+  const frame = useMemo(
+    () => ({
+      perMm: scale.perMm,
+      perPaperMm,
+      origin: [across.left, scale.topZ * scale.perMm] as const,
+      turnDeg: 0,
+      leastPen: look.screen.leastPenPx,
+      medium: 'screen' as const,
+    }),
+    [scale, across.left, perPaperMm],
+  );
+  return (
+    <>
+      <div className="ribbon-air" style={{ left: across.left, width: across.px }} />
+      <Painted parts={parts} frame={frame} width={width} height={height} />
+      {work !== undefined && (
+        <HeightTab heights={heights} levels={levels} scale={scale} z={work} storey={storey} height={height} />
+      )}
+    </>
   );
 }

@@ -1,60 +1,66 @@
-import type { Fragment, Item } from '../../drawing/display-list.ts';
+import type { Fragment, Item, LineItem, LineStyle } from '../../drawing/display-list.ts';
 import type { Selected } from '../../editor/editor-api.ts';
 import { handlesOf } from '../../editor/hit/handles.ts';
 import type { WorkPlane } from '../../editor/input/work-plane.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Part } from './painted-group.tsx';
 
-/** The tint band reaches this far past the pen on each side, paper mm. */
+const NONE: readonly Part[] = [];
+/** The tint reaches this far past the pen on each side, paper mm. */
 const BAND_MM = 1.1;
+const OUTLINE: LineStyle = { ink: 'accent', pen: 0.5, dash: [], fit: false };
 
-/** Ids of the fragments that show a chosen record: a run shows as its legs and stretches. */
-export function shownIds(plan: Plan, selection: readonly Selected[]): ReadonlySet<string> {
+/** Legs and stretches that are meant: their own, and those of chosen runs. */
+function chosenPipes(plan: Plan, selection: readonly Selected[]): ReadonlySet<string> {
   const ids = new Set<string>();
+  const runs = new Set<string>();
   for (const { map, id } of selection) {
-    ids.add(id);
-    if (map !== 'runs') continue;
-    for (const l of Object.values(plan.legs)) if (l.run === id) ids.add(l.id);
-    for (const s of Object.values(plan.stretches)) if (s.run === id) ids.add(s.id);
+    if (map === 'runs') runs.add(id);
+    else if (map === 'legs' || map === 'stretches') ids.add(id);
+  }
+  if (runs.size === 0) return ids;
+  for (const map of ['legs', 'stretches'] as const) {
+    for (const pipe of Object.values(plan[map])) if (runs.has(pipe.run)) ids.add(pipe.id);
   }
   return ids;
 }
 
-function band(item: Item): Item | null {
-  if (item.t === 'line') {
-    const { pen } = item.style;
-    const { trim: _trim, gaps: _gaps, ...rest } = item;
-    return { ...rest, style: { ink: 'chosen', pen: pen + 2 * BAND_MM, dash: [], fit: false, cap: 'round' } };
-  }
-  if (item.t === 'area' && item.edge) {
-    return {
-      t: 'area',
-      rings: item.rings,
-      fill: 'none',
-      edge: { ...item.edge, ink: 'chosen', pen: item.edge.pen + 2 * BAND_MM },
-    };
-  }
-  return null;
+const band = (line: LineItem): Item => ({
+  t: 'line',
+  pts: line.pts,
+  style: { ink: 'chosen', pen: line.style.pen + 2 * BAND_MM, dash: [], fit: false, cap: 'round' },
+  ...(line.spread ? { spread: line.spread } : {}),
+});
+
+/** Under the runs: a band of tint along each chosen pipe. Everything else keeps its full colour and weight. */
+export function bandParts(plan: Plan, fragments: readonly Fragment[], selection: readonly Selected[]): readonly Part[] {
+  if (selection.length === 0) return NONE;
+  const pipes = chosenPipes(plan, selection);
+  const items = fragments.flatMap((f) =>
+    f.layer === 'run' && pipes.has(f.id) ? f.items.flatMap((i) => (i.t === 'line' ? [band(i)] : [])) : [],
+  );
+  return items.length === 0 ? NONE : [{ items }];
 }
 
-/** Chosen things under the pipes: a band of tint along what they are drawn of, and rings at the corners that can be taken. */
-export function chosenParts(plan: Plan, all: readonly Fragment[], selection: readonly Selected[]): readonly Part[] {
-  if (selection.length === 0) return [];
-  const ids = shownIds(plan, selection);
-  return all
-    .filter((f) => ids.has(f.id))
-    .map((f) => ({ items: f.items.flatMap((i) => band(i) ?? []) }))
-    .filter((p) => p.items.length > 0);
+function outlined(item: Item): Item[] {
+  if (item.t === 'area') return [{ t: 'area', rings: item.rings, fill: 'none', edge: OUTLINE }];
+  return item.t === 'line' ? [{ ...item, style: { ...OUTLINE, pen: Math.max(OUTLINE.pen, item.style.pen) } }] : [];
 }
 
-/** The rings, over everything else that is drawn. */
-export function handleParts(plan: Plan, plane: WorkPlane, selection: readonly Selected[]): readonly Part[] {
-  const items: Item[] = handlesOf(plan, plane, selection).map((h) => ({
-    t: 'mark',
-    mark: 'handle',
-    at: h.at,
-    turnDeg: 0,
-    ink: 'accent',
-  }));
-  return items.length === 0 ? [] : [{ items }];
+/** Over everything: the outline of what is not a pipe, and rings at what can be taken hold of. */
+export function handleParts(
+  plan: Plan,
+  plane: WorkPlane | undefined,
+  fragments: readonly Fragment[],
+  selection: readonly Selected[],
+): readonly Part[] {
+  if (selection.length === 0) return NONE;
+  const chosen = new Set(selection.filter((s) => s.map !== 'runs' && s.map !== 'legs').map((s) => s.id));
+  const items: Item[] = fragments.flatMap((f) =>
+    chosen.has(f.id) && f.layer !== 'run' ? f.items.flatMap(outlined) : [],
+  );
+  for (const { at } of plane ? handlesOf(plan, plane, selection) : []) {
+    items.push({ t: 'mark', mark: 'handle', at, turnDeg: 0, ink: 'accent' });
+  }
+  return items.length === 0 ? NONE : [{ items }];
 }

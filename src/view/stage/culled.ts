@@ -15,9 +15,6 @@ export function seenBox(pane: Pick<Pane, 'camera' | 'width' | 'height'>, reachPx
   return { minX: centre[0] - w, minY: centre[1] - h, maxX: centre[0] + w, maxY: centre[1] + h };
 }
 
-export const meets = (a: Box, b: Box): boolean =>
-  a.minX <= b.maxX && a.maxX >= b.minX && a.minY <= b.maxY && a.maxY >= b.minY;
-
 /** True while two sets hold the same ids: a drag hands out a new set with every frame. */
 export function sameIds(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
   if (a === b) return true;

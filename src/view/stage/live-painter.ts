@@ -1,5 +1,5 @@
 import type { Context } from 'konva/lib/Context';
-import { fragments } from '../../drawing/fragments.ts';
+import { liveFragments } from '../../drawing/live-fragments.ts';
 import { styleOf } from '../../drawing/look/style-of.ts';
 import { paintItems } from '../../drawing/paint/paint-canvas.ts';
 import type { Editor } from '../../editor/editor-api.ts';
@@ -22,8 +22,8 @@ export function createLivePainter(editor: Editor, name: PaneName): (context: Con
     const frame = frameOf(pane);
     const ctx = context._context;
     if (draft.plan && draft.moved.size > 0) {
-      for (const f of fragments(draft.plan, pane.view, chosen)) {
-        if (draft.moved.has(f.id)) paintItems(ctx, f.items, frame, look);
+      for (const f of liveFragments(plan, draft.plan, pane.view, chosen, draft.moved)) {
+        paintItems(ctx, f.items, frame, look);
       }
     }
     if (draft.pane !== name) return;

@@ -1,5 +1,6 @@
 import { useMemo, useRef } from 'react';
 import { annotate } from '../../drawing/annotate.ts';
+import { cull } from '../../drawing/cull.ts';
 import type { DisplayList, PainterGroup, Vec } from '../../drawing/display-list.ts';
 import { fragments } from '../../drawing/fragments.ts';
 import type { Pane, Selected } from '../../editor/editor-api.ts';
@@ -7,8 +8,8 @@ import { workPlane } from '../../editor/input/work-plane.ts';
 import type { Finding } from '../../report/finding.ts';
 import { useEditorState } from '../app/use-session.ts';
 import { look } from '../look/tokens.ts';
-import { chosenParts, handleParts } from './chosen-parts.ts';
-import { meets, sameIds, seenBox } from './culled.ts';
+import { bandParts, handleParts } from './chosen-parts.ts';
+import { sameIds, seenBox } from './culled.ts';
 import type { PaneName } from './draw-counts.ts';
 import type { Part } from './painted-group.tsx';
 
@@ -85,8 +86,8 @@ export function usePicture(
   const { view } = pane;
   const all = useMemo(() => fragments(plan, view, chosen), [plan, view, chosen]);
   const seen = useMemo(() => {
-    const box = seenBox(pane);
-    return all.filter((f) => !hidden.has(f.id) && meets(f.box, box));
+    const { fragments: shown } = cull(all, seenBox(pane));
+    return hidden.size === 0 ? shown : shown.filter((f) => !hidden.has(f.id));
   }, [all, pane, hidden]);
   const list = useMemo(
     () =>
@@ -102,11 +103,10 @@ export function usePicture(
   );
   return useMemo(() => {
     const groups = byGroup(list);
-    const plane = workPlane(plan, view);
     return {
       group: (group) => groups.get(group) ?? NONE,
-      band: chosenParts(plan, seen, selection),
-      handles: plane ? handleParts(plan, plane, selection) : NONE,
+      band: bandParts(plan, seen, selection),
+      handles: handleParts(plan, workPlane(plan, view), seen, selection),
       marks: marksOf(list),
     };
   }, [list, plan, view, seen, selection]);

@@ -1,6 +1,7 @@
 import type { Case, Plan } from '../../plan/plan.ts';
 import { openChapter, setOver } from '../app/screen.ts';
 import { useEditor, useEditorState, useKept, useReport, useSession } from '../app/use-session.ts';
+import { Icon } from '../look/icon.tsx';
 import { KickMark, KickUnderline } from '../look/kick.tsx';
 import { FindingMark, OUTCOME_WORD } from '../look/mark.tsx';
 import { RadioKeys } from '../look/radio-keys.tsx';
@@ -16,6 +17,9 @@ export function Strip() {
       <div className="strip-right">
         <Counts />
         <Kept />
+        <button type="button" className="bare-key strip-help" aria-label="Help" onClick={() => setOver('help')}>
+          <Icon name="help" size={22} />
+        </button>
       </div>
     </div>
   );

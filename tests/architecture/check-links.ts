@@ -65,5 +65,9 @@ export function faultOf(path: string, link: Link, around: Surroundings): string 
   if (link.kind !== 'glob' && !around.isFile(target)) return `${specifier} is no file (imports carry their extension)`;
   if (place.startsWith('shared/')) return checkShared(layer, place);
   if (place.startsWith('src/')) return checkOwn(layer, place);
+  // The empty page opens a demo house: a plan as data, fetched when it is asked for.
+  if (/^demo-plans\/[\w-]+\.plan\.json$/.test(place)) {
+    return layer === 'view' ? undefined : `${specifier}: only the view opens demo plans`;
+  }
   return `${specifier} leads out of src and shared`;
 }

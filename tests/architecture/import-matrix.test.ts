@@ -105,7 +105,7 @@ describe('the judge of links', () => {
     ['src/view/a.ts', "import '../../shared/fonts/b.json'"],
     ['src/reference/a.ts', "import '../../shared/look/tokens.json'"],
     ['src/cli/a.ts', "import '../../shared/plan.schema.json'"],
-    ['src/view/a.ts', "import '../../demo-plans/b.plan.json'"],
+    ['src/editor/a.ts', "import '../../demo-plans/b.plan.json'"],
     ['src/plan/a.ts', "import '/shared/tables/b.json'"],
     ['src/plan/a.ts', "import './missing.ts'"],
     ['src/plan/a.ts', "import './b'"],

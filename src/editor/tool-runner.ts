@@ -85,6 +85,7 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
   const first = start(store.getState().tool);
   if (!first) throw new Error(`no tool "${store.getState().tool}"`);
   let chart: Chart = first;
+  store.setState({ toolState: chart.state() });
 
   /** What the plan does meanwhile is the tool's own doing, so it is not told of it. */
   function within<T>(work: () => T): T {

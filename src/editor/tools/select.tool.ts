@@ -72,6 +72,12 @@ function dragTo(ctx: Ctx, event: ToolEvent): void {
   ctx.draft(shown.ok ? { plan: shown.plan, moved: shown.touched } : null);
 }
 
+function panTo(ctx: Ctx, event: ToolEvent): void {
+  const from = ctx.memory.panAt ?? event.screen;
+  ctx.pan(event.screen[0] - from[0], event.screen[1] - from[1]);
+  ctx.memory.panAt = event.screen;
+}
+
 function leave(ctx: Ctx): string {
   ctx.memory.pressed = null;
   ctx.memory.drag = null;
@@ -141,6 +147,7 @@ export default defineTool<Memory>({
         if (!pressed || apart(event.screen, pressed.screen) < SLOP_PX[event.kind]) return;
         if (!grabbed(ctx)) {
           ctx.memory.panAt = pressed.screen;
+          panTo(ctx, event);
           return 'panning';
         }
         dragTo(ctx, event);
@@ -172,11 +179,7 @@ export default defineTool<Memory>({
       cancel: leave,
     },
     panning: {
-      move(ctx, event) {
-        const from = ctx.memory.panAt ?? event.screen;
-        ctx.pan(event.screen[0] - from[0], event.screen[1] - from[1]);
-        ctx.memory.panAt = event.screen;
-      },
+      move: panTo,
       up: leave,
       cancel: leave,
     },

@@ -1,6 +1,8 @@
+import { nodePlace } from '../../geometry/places.ts';
 import { distance3 } from '../../geometry/vec.ts';
 import { COINCIDENT_MM } from '../../plan/units.ts';
 import { legsAt, servicesAt } from '../commands/legs-at.ts';
+import { heightOf, raised } from '../commands/place-arg.ts';
 import type { KeyInput, Outcome } from '../editor-api.ts';
 import { apart } from '../hit/shapes.ts';
 import type { Pick } from '../input/pick.ts';
@@ -58,11 +60,21 @@ function takeService(ctx: Ctx, pick: Pick): void {
   if (service !== undefined && service !== ctx.inHand.service) ctx.setInHand({ service });
 }
 
+/** A run that starts on a pipe goes on at the height of that pipe; from a tail it goes to the height in hand. */
+function takeHeight(ctx: Ctx, { at, target }: Pick): void {
+  const { plan } = ctx;
+  const leg = target?.is === 'leg' ? plan.legs[target.leg] : undefined;
+  const node = plan.nodes[target?.is === 'node' ? target.node : (leg?.a ?? '')];
+  const z = node && nodePlace(plan, node)?.at.z;
+  if (node && z !== undefined) ctx.setInHand({ height: raised(heightOf(node), at.z - z) });
+}
+
 /** The first tap on an open end goes on with that run. */
 function begin(ctx: Ctx, pick: Pick): void {
   const { memory, plan } = ctx;
   memory.start = pick;
   takeService(ctx, pick);
+  takeHeight(ctx, pick);
   if (pick.target?.is !== 'node') return;
   const [only, another] = legsAt(plan, pick.target.node);
   const run = only && plan.runs[only.run];

@@ -54,7 +54,7 @@ export interface Line {
   readonly joining: string;
   readonly quantity: number;
   readonly unit: 'm' | 'each';
-  /** How it is asked for: "7 lengths of 3 m" beside 18.4 m. */
+  /** How it is asked for where that is not the quantity itself: "7 lengths of 3 m" beside 18.4 m. */
   readonly asked: string;
   readonly edited: {
     readonly quantity: number | null;

@@ -11,15 +11,15 @@ function stockMetres(kind: string): number | null {
 }
 
 function askedFor(piece: Piece, quantity: number, unit: 'm' | 'each'): string {
-  if (unit === 'each') return `${quantity}`;
+  if (unit === 'each') return '';
   const stock = stockMetres(piece.kind);
-  if (stock === null) return `${quantity.toFixed(1)} m`;
+  if (stock === null) return '';
   const lengths = Math.ceil(quantity / stock - 1e-9);
   return `${lengths} ${lengths === 1 ? 'length' : 'lengths'} of ${stock} m`;
 }
 
 /** Whole tenths of a metre, upward: a list is never short by rounding. */
-const metres = (mm: number): number => Math.ceil(mm / 100 - 1e-6) / 10;
+const metres = (mm: number): number => Math.max(0, Math.ceil(mm / 100 - 1e-6)) / 10;
 
 function editOf(edits: readonly ListEdit[], key: string, quantity: number): Line['edited'] {
   const edit = edits.find((e) => lineKey(e.option, e.piece, e.size, e.joining) === key);
@@ -65,7 +65,7 @@ function orphans(edits: readonly ListEdit[], option: string | null, seen: Readon
       joining: e.joining,
       quantity: 0,
       unit: 'each',
-      asked: '0',
+      asked: '',
       edited: { quantity: e.quantity, madeOn: e.madeOn, note: e.note, moved: true },
       runs: [],
       at: [],

@@ -4,7 +4,11 @@ import type { Given } from '../given.ts';
 import { clipPieces } from './clips.ts';
 import { sleevePieces } from './sleeves.ts';
 
+/** Lengths to a tenth of a millimetre, as the plan itself keeps them. */
+const tenths = (mm: number): number => Math.round(mm * 10) / 10;
+
 /** Every piece of new work, each for one place of the drawing. */
 export function allPieces(given: Given): Piece[] {
-  return [...piecesOf(given.network), ...clipPieces(given.network), ...sleevePieces(given)];
+  const all = [...piecesOf(given.network), ...clipPieces(given.network), ...sleevePieces(given)];
+  return all.map((p) => ({ ...p, amount: tenths(p.amount) }));
 }

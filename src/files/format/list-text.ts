@@ -7,7 +7,7 @@ export function sayLine(line: Line): string {
   const what = [line.size, line.name].filter((part) => part !== '').join(' ');
   if (line.unit === 'each') return `${amount} x ${what}`;
   // What is asked for was worked out from the drawing, so it says nothing of a figure set by hand.
-  const asked = line.edited?.quantity == null && line.asked !== `${amount} m` ? ` (${line.asked})` : '';
+  const asked = line.edited?.quantity == null && line.asked !== '' ? ` (${line.asked})` : '';
   return `${amount} m of ${what}${asked}`;
 }
 

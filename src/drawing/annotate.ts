@@ -2,7 +2,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { Finding } from '../report/finding.ts';
 import type { Box, DisplayList, Fragment, Vec, View } from './display-list.ts';
 import { boxAround, union } from './fragments/fragment.ts';
-import { claimDimension, dimension } from './labels/dimensions.ts';
+import { placeDimension } from './labels/dimensions.ts';
 import { placeFindings } from './labels/finding-marks.ts';
 import { flagsOf } from './labels/flag-wishes.ts';
 import { placeFlag } from './labels/flags.ts';
@@ -68,17 +68,11 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
     }
   };
 
-  each('dimension', (fragment, wish) => {
-    if (k > TAGS_GO) return undefined;
-    const placed = dimension(fragment.id, wish, sizes.dimension, paper);
-    claimDimension(placed, wish, paper, to);
-    return placed;
-  });
-  if (options.measured && k <= TAGS_GO) {
-    for (const { id, wish } of measuredLegs(plan, fragments, options.measured)) {
-      const placed = dimension(id, wish, sizes.dimension, paper);
-      claimDimension(placed, wish, paper, to);
-      labels.push(placed);
+  if (k <= TAGS_GO) {
+    each('dimension', (fragment, wish) => placeDimension(fragment.id, wish, sizes.dimension, paper, to));
+    for (const { id, wish } of options.measured ? measuredLegs(plan, fragments, options.measured) : []) {
+      const placed = placeDimension(id, wish, sizes.dimension, paper, to);
+      if (placed) labels.push(placed);
     }
   }
   const nodes: Vec[] = [];

@@ -3,7 +3,7 @@ import type { Fragment, Spread, Wish } from '../display-list.ts';
 import { PEN } from '../look/tokens.ts';
 import type { Plane } from '../pipes/plane.ts';
 import type { Riser } from '../pipes/risers.ts';
-import { levelOf } from '../text/say-level.ts';
+import { levelOf, shortLevel } from '../text/say-level.ts';
 import { makeFragment } from './fragment.ts';
 
 const pointAt = (plan: Plan, vertex: string): string | undefined => {
@@ -43,7 +43,7 @@ export function riserFragment(
             riser: {
               letters: owner.letters,
               up: riser.upTo > riser.from,
-              level: levelOf(plan, riser.upTo, plane.storey),
+              level: shortLevel(plan, riser.upTo, plane.storey),
               z: riser.upTo,
             },
             ...moved,

@@ -19,7 +19,7 @@ const OVER_EM = 0.72;
  * A measured length: line, slants at both ends, extensions, figure over it and read from below or from the right.
  * A figure that does not fit between stands outside, to the right.
  */
-export function dimension(id: string, wish: DimensionWish, figureMm: number, paper: Paper): Placed {
+function dimension(id: string, wish: DimensionWish, figureMm: number, paper: Paper): Placed {
   const pa = paper.at(wish.a);
   const pb = paper.at(wish.b);
   const off: Vec = [wish.side[0] * wish.awayMm, wish.side[1] * wish.awayMm];
@@ -82,10 +82,27 @@ export function dimension(id: string, wish: DimensionWish, figureMm: number, pap
   return { id, items, box };
 }
 
-/** Takes the room of a dimension: its figure is a label, its line is covered at a small price. */
-export function claimDimension(placed: Placed, wish: DimensionWish, paper: Paper, to: Obstacles): void {
-  to.claim(placed.box);
-  const off: Vec = [wish.side[0] * wish.awayMm, wish.side[1] * wish.awayMm];
-  const [a, b] = [paper.at(wish.a), paper.at(wish.b)];
-  to.addLine([a[0] + off[0], a[1] + off[1]], [b[0] + off[0], b[1] + off[1]], 'dimension', placed.id);
+/** Further off by this each time, where a figure would lie on another label. */
+const STEP_MM = 5;
+const TRIES = 4;
+
+/** A dimension where its figure is free, as near as was wished; undefined where no try is. Its line costs little to cover. */
+export function placeDimension(
+  id: string,
+  wish: DimensionWish,
+  figureMm: number,
+  paper: Paper,
+  to: Obstacles,
+): Placed | undefined {
+  for (let i = 0; i < TRIES; i++) {
+    const tried = { ...wish, awayMm: wish.awayMm + i * STEP_MM };
+    const placed = dimension(id, tried, figureMm, paper);
+    if (!to.isFree(placed.box)) continue;
+    to.claim(placed.box);
+    const off: Vec = [tried.side[0] * tried.awayMm, tried.side[1] * tried.awayMm];
+    const [a, b] = [paper.at(wish.a), paper.at(wish.b)];
+    to.addLine([a[0] + off[0], a[1] + off[1]], [b[0] + off[0], b[1] + off[1]], 'dimension', id);
+    return placed;
+  }
+  return undefined;
 }

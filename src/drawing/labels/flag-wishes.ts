@@ -15,7 +15,9 @@ const ON_ONE_LINE = 3;
 
 function levels(wished: readonly Wished[]): string[] {
   const sorted = wished.flatMap(({ wish }) => (wish.riser ? [wish.riser] : [])).sort((p, q) => q.z - p.z);
-  return sorted.map((r) => `${r.letters} ${r.level}`);
+  const byLevel = new Map<string, string[]>();
+  for (const { letters, level } of sorted) byLevel.set(level, [...(byLevel.get(level) ?? []), letters]);
+  return [...byLevel].map(([level, letters]) => `${[...new Set(letters)].join(', ')} ${level}`);
 }
 
 /** "down: G 1180, K 700, H 270" over "HR 210, HF 150"; rises and drops each on a line where there are both. */

@@ -10,6 +10,8 @@ const STEP_MM = 2;
 const END_MM = 0.8;
 /** Beside the line, when none of its legs is long enough to carry a plate. */
 const BESIDE_MM = 1.2;
+/** Nodes this far past twice the plate can be covered by no place that is tried. */
+const REACH_MM = 4;
 
 type TagWish = Extract<Wish, { w: 'tag' }>;
 
@@ -165,7 +167,8 @@ export function placeTags(
     const [longest] = legs;
     if (!longest) continue;
     const size = plateMm(longest.wish.text, tagMm);
-    const near = nodes.filter((n) => holds(grow(around(legs), size.w), n));
+    const reach = grow(around(legs), 2 * size.w + REACH_MM);
+    const near = nodes.filter((n) => holds(reach, n));
     let told = false;
     for (const leg of legs) {
       const n = told ? Math.floor(leg.length / EVERY_MM) : Math.max(1, Math.ceil(leg.length / EVERY_MM));

@@ -49,7 +49,8 @@ function words(pipe: Leg | Stretch, tag: string): string {
   if (!('lengthMm' in pipe)) return pipe.tube.size === null ? `${tag} ?` : `${tag} ${sayTube(pipe.tube)}`;
   const { lo, hi } = pipe.lengthMm;
   const size = pipe.tube.size === null ? '?' : sayTube(pipe.tube);
-  return `${tag} ${size} ${lo === hi ? metres(lo) : `${metres(lo)} to ${metres(hi)}`} m`;
+  const comma = pipe.tube.size === null ? '' : ',';
+  return `${tag} ${size}${comma} ${lo === hi ? metres(lo) : `${metres(lo)} to ${metres(hi)}`} m`;
 }
 
 /** As `drawnLeg`, and not kept: for what is in the middle of a gesture. */

@@ -1,9 +1,17 @@
 import type { Plan } from '../../plan/plan.ts';
 
+const over = (plan: Plan, z: number, storey: string): number => Math.round(z - (plan.storeys[storey]?.floorMm ?? 0));
+
 /** A level over the floor of a storey, with the floor's name where it is not the one that is looked at. */
 export function levelOf(plan: Plan, z: number, storey: string, seenFrom: string = storey): string {
-  const floor = plan.storeys[storey];
-  const over = Math.round(z - (floor?.floorMm ?? 0));
-  const figure = over < 0 ? `${-over} below the floor` : over.toString();
-  return floor && storey !== seenFrom ? `${figure} on ${floor.name}` : figure;
+  const mm = over(plan, z, storey);
+  const figure = mm < 0 ? `${-mm} below the floor` : mm.toString();
+  const name = plan.storeys[storey]?.name;
+  return name !== undefined && storey !== seenFrom ? `${figure} on ${name}` : figure;
+}
+
+/** The same for a list of levels, where the floor goes without saying. */
+export function shortLevel(plan: Plan, z: number, storey: string): string {
+  const mm = over(plan, z, storey);
+  return mm < 0 ? `${-mm} below` : mm.toString();
 }

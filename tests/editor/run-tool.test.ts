@@ -97,7 +97,7 @@ describe('where a run starts and ends', () => {
     const hand = handOn(editor);
     editor.setTool('run');
     editor.setInHand({ service: 'gas' });
-    const flow = connectionPlace(editor.store.getState().plan, id.boiler!, 'heatingFlow')!.at;
+    const flow = connectionPlace(editor.store.getState().plan, id.boiler!, 'flow')!.at;
     hand.tap(flow.x, flow.y);
     expect(editor.store.getState().inHand.service).toBe('heatingFlow');
     expect(editor.store.getState().caught).toContain('heating flow');
@@ -107,7 +107,7 @@ describe('where a run starts and ends', () => {
     const legs = Object.values(plan.legs).filter((l) => l.run === run?.id);
     expect(run).toMatchObject({ service: 'heatingFlow' });
     expect(legs).toHaveLength(2);
-    expect(plan.nodes[legs[0]!.a]?.place).toEqual({ on: 'connection', point: id.boiler, connection: 'heatingFlow' });
+    expect(plan.nodes[legs[0]!.a]?.place).toEqual({ on: 'connection', point: id.boiler, connection: 'flow' });
     expect(nodePlace(plan, plan.nodes[legs[1]!.b]!)?.at).toEqual({ x: flow.x, y: 1800, z: 50 });
   });
 

@@ -200,6 +200,7 @@ export function runStates(start: RunStart): Readonly<Record<string, ToolStateCha
         ctx.memory.aim = pick;
         ctx.memory.pressed = event.screen;
         isSecondTap(ctx, event);
+        showRun(ctx);
         return 'starting';
       },
       cancel: leave,

@@ -35,6 +35,7 @@ const turnClass = (how: 'elbow' | 'bend', degrees: 45 | 90): AllowanceClass =>
 function throughTee(tee: Tee, before: Edge, served: Edge, gathers: boolean): Charge[] {
   const straight = tee.ends.includes(before.id) && tee.ends.includes(served.id);
   const of = { tube: served.tube, vertex: tee.vertex, edge: served.id };
+  if (tee.guessed) return [{ class: 'unresolved', ...of, flow: gathers ? 'combining' : 'dividing' }];
   const turn: Charge = { class: straight ? 'tee-run' : 'tee-branch', ...of, flow: gathers ? 'combining' : 'dividing' };
   if (before.tube.kind === served.tube.kind) return [turn];
   return [turn, { class: 'transition', ...of, flow: null }];

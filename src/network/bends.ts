@@ -39,6 +39,7 @@ function turnAt(network: Network, vertex: string, before: string | null, after: 
   }
   if (fitting.is === 'unresolved') return { ...NONE, unresolved: 1 };
   if (fitting.is !== 'tee' || before === null || after === null) return NONE;
+  if (fitting.guessed) return { ...NONE, unseen: { lo: 0, hi: 1 } };
   if (fitting.ends.includes(before) && fitting.ends.includes(after)) return NONE;
   return fitting.degrees === 90 ? { ...NONE, total90: 1 } : { ...NONE, total45: 1 };
 }

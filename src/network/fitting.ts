@@ -39,7 +39,7 @@ export type Bend = At & {
 export type Straight = At & { readonly is: 'reducer' | 'transition'; readonly change: Change };
 /**
  * Ends in line, branch aside. `sizes` in trade order: largest end, other end, branch. `seen` false where unseen pipe
- * meets here, so which ways are in line is taken from the runs and not from the drawing.
+ * meets here, so which ways are in line is taken from the runs and not from the drawing; `guessed` where not even they tell.
  */
 export type Tee = At & {
   readonly is: 'tee';
@@ -52,6 +52,7 @@ export type Tee = At & {
   readonly words: string;
   readonly changes: readonly Change[];
   readonly seen: boolean;
+  readonly guessed: boolean;
 };
 /** Pipe meets an appliance or other point; `degrees` is the turn between the connection's facing and the pipe. */
 export type Joint = At & {

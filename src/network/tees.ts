@@ -30,7 +30,13 @@ function wordsOf(sizes: readonly [Tube, Tube, Tube], form: TeeForm): string {
   return `tee ${end} x ${other} x ${branch}, ${ends}, branch ${branch} (${FORM_WORDS[form]})`;
 }
 
-function teeOf(vertex: Vertex, ends: readonly [Edge, Edge], branch: Edge, degrees: 45 | 90, seen: boolean): Tee {
+function teeOf(
+  vertex: Vertex,
+  ends: readonly [Edge, Edge],
+  branch: Edge,
+  degrees: 45 | 90,
+  from: 'drawing' | 'runs' | 'guess',
+): Tee {
   const [end, other] = bySize(ends[0].tube, ends[1].tube) <= 0 ? ends : [ends[1], ends[0]];
   const sizes = [end.tube, other.tube, branch.tube] as const;
   const form = formOf(sizes);
@@ -48,7 +54,8 @@ function teeOf(vertex: Vertex, ends: readonly [Edge, Edge], branch: Edge, degree
     form,
     words: wordsOf(sizes, form),
     changes,
-    seen,
+    seen: from === 'drawing',
+    guessed: from === 'guess',
   };
 }
 
@@ -64,14 +71,21 @@ const ways = ([a, b, c]: Trio) =>
     { ends: [b, c], branch: a },
   ] as const;
 
-/** Where a way cannot be seen: the two of one run are the ends, or else the two of one size. */
+/**
+ * Where a way cannot be seen: new pipe is a branch of the old, else the two of one run are the ends, or the two of one
+ * size. Old pipe nobody can see is a tee all the same, only that the way through it is not known.
+ */
 function byRuns(vertex: Vertex, edges: Trio): Tee | Unresolved {
-  const alike = (test: (one: Edge, other: Edge) => boolean) => {
-    const found = ways(edges).filter(({ ends }) => test(ends[0], ends[1]));
+  const alike = (test: (one: Edge, other: Edge, branch: Edge) => boolean) => {
+    const found = ways(edges).filter(({ ends, branch }) => test(ends[0], ends[1], branch));
     return found.length === 1 ? found[0] : undefined;
   };
-  const way = alike((a, b) => a.run === b.run) ?? alike((a, b) => bySize(a.tube, b.tube) === 0);
-  if (way) return teeOf(vertex, way.ends, way.branch, 90, false);
+  const way =
+    alike((a, b, branch) => a.state === 'there' && b.state === 'there' && branch.state === 'new') ??
+    alike((a, b) => a.run === b.run) ??
+    alike((a, b) => bySize(a.tube, b.tube) === 0);
+  if (way) return teeOf(vertex, way.ends, way.branch, 90, 'runs');
+  if (edges.every((e) => e.state === 'there')) return teeOf(vertex, [edges[0], edges[1]], edges[2], 90, 'guess');
   return unresolved(
     vertex,
     'place',
@@ -110,6 +124,6 @@ export function teeAt(vertex: Vertex, edges: Trio): Tee | Unresolved {
   if (inLine.length > 1 || degrees === 0) {
     return unresolved(vertex, 'ways', 'Two pipes leave in the same direction, one inside the other.');
   }
-  if (degrees === 90 || (degrees === 45 && oblique)) return teeOf(vertex, way.ends, way.branch, degrees, true);
+  if (degrees === 90 || (degrees === 45 && oblique)) return teeOf(vertex, way.ends, way.branch, degrees, 'drawing');
   return unresolved(vertex, 'angle', `A branch leaves at ${sayDegrees(aside)}. No tee of this pipe has that angle.`);
 }

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { allowanceClasses } from '../../src/network/allowances.ts';
 import type { Fitting } from '../../src/network/fitting.ts';
 import { fittingAt } from '../../src/network/fitting-at.ts';
 import { buildNetwork } from '../../src/network/graph.ts';
+import { traceSystem } from '../../src/network/trace-system.ts';
 import type { Tube } from '../../src/plan/records/pipework.ts';
-import { COPPER_15, COPPER_22, COPPER_28, gasTail, house, testKinds } from './house.ts';
+import { COPPER_15, COPPER_22, COPPER_28, gasMeter, gasTail, house, testKinds } from './house.ts';
 
 const after = { option: 'o', when: 'after' } as const;
 type Way = readonly [x: number, y: number, z: number, tube?: Tube | undefined];
@@ -257,10 +259,28 @@ describe('three pipes', () => {
       branch: 'l',
       seen: false,
     });
-    h.plan.stretches.s2!.run = 'other';
-    h.run('other');
+    h.plan.legs.l!.option = 'o';
+    h.plan.legs.l!.run = 'r';
+    expect(fittingAt(buildNetwork(h.plan, after, testKinds), 'c')).toMatchObject({
+      is: 'tee',
+      branch: 'l',
+      guessed: false,
+    });
+    h.plan.stretches.s1!.option = 'o';
+    h.plan.stretches.s2!.option = 'o';
     h.plan.stretches.s2!.tube = COPPER_28;
     expect(fittingAt(buildNetwork(h.plan, after, testKinds), 'c')).toMatchObject({ is: 'unresolved', reason: 'place' });
+  });
+
+  it('of old unseen pipe are a tee whose way through is not known, and is charged so', () => {
+    const h = house().point('m', 'meter', [0, 0, 0], gasMeter).run('r').on('a', 'm', 'outlet');
+    h.node('c', [1000, 0, 0]).node('b', [2000, 0, 0]).node('d', [1000, 900, 0]);
+    h.stretch('s1', 'r', 'a', 'c').stretch('s2', 'r', 'c', 'b').stretch('s3', 'r', 'c', 'd');
+    const net = buildNetwork(h.plan, after, testKinds);
+    expect(fittingAt(net, 'c')).toMatchObject({ is: 'tee', guessed: true });
+    expect(allowanceClasses(net, traceSystem(net, 'gas')).get('s2')).toMatchObject([
+      { class: 'unresolved', vertex: 'c' },
+    ]);
   });
 });
 

@@ -8,12 +8,16 @@ import { cutsBetween, type Together } from './spread.ts';
 /** Moves along the two level axes, by node. */
 export type LevelMoves = readonly [ReadonlyMap<string, number>, ReadonlyMap<string, number>];
 
-/** mm a leg must drop more than before to keep its fall per metre, now that its length in plan has changed. */
+/**
+ * mm a leg must drop more than before to keep its fall per metre, now that its way in plan has changed. What its ends
+ * part across it is a jog, and falls as well.
+ */
 export function fallChange(law: LegLaw, level: LevelMoves): number {
-  if (law.fallMm === null || law.fallMm === 0) return 0;
+  if (law.fallMm === null || law.fallMm === 0 || law.axis === null || law.axis === 2) return 0;
   const change = (k: 0 | 1): number => (level[k].get(law.leg.b) ?? 0) - (level[k].get(law.leg.a) ?? 0);
-  const was = Math.hypot(law.v[0], law.v[1]);
-  return law.fallMm * (Math.hypot(law.v[0] + change(0), law.v[1] + change(1)) / was - 1);
+  const was = Math.abs(law.v[law.axis]);
+  const is = Math.abs(law.v[law.axis] + change(law.axis)) + Math.abs(change(law.axis === 0 ? 1 : 0));
+  return law.fallMm * (is / was - 1);
 }
 
 /** How much more each node moves up than the first, if every fall keeps its figure. */

@@ -6,10 +6,10 @@ import type { LegLaw, Pipework } from './law.ts';
 import { sayRun } from './say.ts';
 import { type Cut, cutsBetween, type Spread, type Together, together } from './spread.ts';
 
-/** A leg that is parted in its middle along an axis, so that one end can stay while the other goes along. */
+/** A leg that is parted in its middle, so that one end can stay while the other goes along. */
 export interface Jog {
   readonly law: LegLaw;
-  readonly axis: AxisIndex;
+  readonly axes: readonly AxisIndex[];
 }
 
 export interface Solved {
@@ -29,9 +29,32 @@ export interface Asked {
 
 const SAME_MM = 1e-6;
 
+/** Runs that must take their jog in a leg along one axis, since they are moved across it in both ways. */
+type Only = ReadonlyMap<string, AxisIndex>;
+
+class Crossed extends Error {
+  readonly run: string;
+  readonly axis: AxisIndex;
+
+  constructor(run: string, axis: AxisIndex) {
+    super(`run ${run} is moved across two ways`);
+    this.run = run;
+    this.axis = axis;
+  }
+}
+
+function canJog(law: LegLaw, axis: AxisIndex, mm: number, only: Only): boolean {
+  if (law.axis === null) return false;
+  const wanted = only.get(law.leg.run);
+  if (wanted !== undefined && wanted !== law.axis) return false;
+  if (!law.downhill) return true;
+  // Pipe that falls is never jogged upwards, and a drop steps aside at 45, for which it needs as much height.
+  return axis !== 2 && (law.axis !== 2 || law.lengthMm >= mm);
+}
+
 /** The nearest leg with room for the jog, or else the longest. */
-function legForJog(cuts: readonly Cut[], mm: number): Cut | undefined {
-  const able = cuts.filter(({ law }) => law.axis !== null && !law.downhill);
+function legForJog(cuts: readonly Cut[], axis: AxisIndex, mm: number, only: Only): Cut | undefined {
+  const able = cuts.filter(({ law }) => canJog(law, axis, mm, only));
   const roomy = able.find(({ law }) => law.lengthMm >= mm);
   return roomy ?? [...able].sort((a, b) => b.law.lengthMm - a.law.lengthMm)[0];
 }
@@ -41,7 +64,14 @@ function stuck(pipes: Pipework, part: Together, why: string): Refusal {
 }
 
 /** Everything that goes along takes the same move; where its ends are held apart, one leg takes a jog. */
-function solveTogether(asked: Asked, axis: AxisIndex, part: Together, moved: Map<string, number>, jogs: Jog[]): void {
+function solveTogether(
+  asked: Asked,
+  axis: AxisIndex,
+  part: Together,
+  moved: Map<string, number>,
+  jogs: Jog[],
+  only: Only,
+): void {
   const { pipes, told } = asked;
   const stays = (node: string): boolean => asked.stays(node, axis);
   const [one, other, ...more] = byFarthest(groupsIn(part, told, stays, axis));
@@ -51,18 +81,27 @@ function solveTogether(asked: Asked, axis: AxisIndex, part: Together, moved: Map
     return;
   }
   if (more.length > 0) throw stuck(pipes, part, 'its ends are moved by different amounts.');
-  const cut = legForJog(cutsBetween(part, one.nodes, other.nodes, stays), Math.abs(one.mm - other.mm));
+  const cuts = cutsBetween(part, one.nodes, other.nodes, stays);
+  const mm = Math.abs(one.mm - other.mm);
+  const before = jogs.findIndex((j) => cuts.some(({ law }) => law === j.law) && canJog(j.law, axis, mm, only));
+  const cut = before < 0 ? legForJog(cuts, axis, mm, only) : cuts.find(({ law }) => law === jogs[before]?.law);
   if (!cut) throw stuck(pipes, part, 'it is held at both sides, and no one leg of it can take a jog. Draw it anew.');
-  if (jogs.some((j) => j.law.leg.run === cut.law.leg.run)) {
-    throw stuck(pipes, part, 'it would need more than one jog. Draw it anew.');
+  const { run } = cut.law.leg;
+  const inRun = jogs.find((j) => j.law.leg.run === run);
+  if (inRun && inRun.law !== cut.law) {
+    const [first] = inRun.axes;
+    if (only.has(run) || first === undefined || first === axis || inRun.axes.length > 1) {
+      throw stuck(pipes, part, 'it would need more than one jog. Draw it anew.');
+    }
+    throw new Crossed(run, AXES.find((k) => k !== first && k !== axis) ?? 2);
   }
-  jogs.push({ law: cut.law, axis });
+  if (before < 0) jogs.push({ law: cut.law, axes: [axis] });
+  else jogs[before] = { law: cut.law, axes: [...(jogs[before]?.axes ?? []), axis] };
   const side = cut.side();
   for (const node of part.nodes) moved.set(node, side.has(node) ? one.mm : other.mm);
 }
 
-/** Every place that has to move so that all pipes stay joined and keep their ways. Throws a Refusal where that cannot be. */
-export function solve(asked: Asked): Solved {
+function attempt(asked: Asked, only: Only): Solved {
   const { pipes, told, loose } = asked;
   const jogs: Jog[] = [];
   const byAxis: [Map<string, number>, Map<string, number>, Map<string, number>] = [new Map(), new Map(), new Map()];
@@ -76,7 +115,7 @@ export function solve(asked: Asked): Solved {
       const part = together(spread, start);
       for (const node of part.nodes) if (!stays(node)) done.add(node);
       if (axis === 2 && part.links.some((law) => law.fallMm !== null)) solveFalls(asked, level, part, byAxis[2]);
-      else solveTogether(asked, axis, part, byAxis[axis], jogs);
+      else solveTogether(asked, axis, part, byAxis[axis], jogs, only);
     }
   };
   const toldAlong = (axis: AxisIndex) => [...told].filter(([, by]) => Math.abs(by[axis]) > SAME_MM).map(([n]) => n);
@@ -96,4 +135,18 @@ export function solve(asked: Asked): Solved {
     moved.set(node, [by[0] ?? 0, by[1] ?? 0, by[2] ?? 0]);
   }
   return { moved, jogs };
+}
+
+/** Every place that has to move so that all pipes stay joined and keep their ways. Throws a Refusal where that cannot be. */
+export function solve(asked: Asked): Solved {
+  const only = new Map<string, AxisIndex>();
+  for (;;) {
+    try {
+      return attempt(asked, only);
+    } catch (e) {
+      // One leg can step aside both ways at once if it lies along neither: tried once for each run.
+      if (!(e instanceof Crossed) || only.has(e.run)) throw e;
+      only.set(e.run, e.axis);
+    }
+  }
 }

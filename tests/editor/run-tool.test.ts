@@ -108,7 +108,7 @@ describe('where a run starts and ends', () => {
     expect(run).toMatchObject({ service: 'heatingFlow' });
     expect(legs).toHaveLength(2);
     expect(plan.nodes[legs[0]!.a]?.place).toEqual({ on: 'connection', point: id.boiler, connection: 'flow' });
-    expect(nodePlace(plan, plan.nodes[legs[1]!.b]!)?.at).toEqual({ x: flow.x, y: 1800, z: 50 });
+    expect(nodePlace(plan, plan.nodes[legs[1]!.b]!)?.at).toEqual({ x: flow.x, y: flow.y - 1050, z: 50 });
   });
 
   test('a tap on a tail of the same service ends the run there, with the drop to it', () => {

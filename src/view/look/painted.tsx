@@ -31,5 +31,5 @@ export function Painted({ parts, frame, width, height }: Props) {
     const look = styleOf(shown);
     for (const part of parts) paintItems(ctx, part.items, frame, look);
   }, [parts, frame, width, height, shown]);
-  return <canvas ref={canvas} className="painted" style={{ width, height }} role="presentation" />;
+  return <canvas ref={canvas} className="painted" style={{ width, height }} />;
 }

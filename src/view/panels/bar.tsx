@@ -70,17 +70,20 @@ function Body({
 export function Bar({
   bar,
   small = false,
-  labels = !small,
+  middle = false,
+  labels = !small && !middle,
 }: {
   readonly bar: BarData;
   readonly small?: boolean;
+  /** The form of the three sizes: between the two, without figures. */
+  readonly middle?: boolean;
   readonly labels?: boolean;
 }) {
   const hatch = useId();
   const shape = barShape(bar);
-  const height = small ? 7 : 14;
-  const postHeight = small ? 16 : 30;
-  const line = small ? 13.5 : 24.5;
+  const height = small ? 7 : middle ? 9 : 14;
+  const postHeight = small ? 16 : middle ? 20 : 30;
+  const line = small ? 13.5 : middle ? 18.5 : 24.5;
   const y = line - height - 2;
   const mid = y + height / 2;
   return (
@@ -104,13 +107,7 @@ export function Bar({
       {shape.past && <Chevrons mid={mid} />}
       {shape.post !== null && (
         <svg x={pc(shape.post)} overflow="visible" aria-hidden="true">
-          <rect
-            className="bar-post"
-            x={-2.5}
-            y={mid - postHeight / 2 + (small ? 0 : 0)}
-            width={5}
-            height={postHeight}
-          />
+          <rect className="bar-post" x={-2.5} y={mid - postHeight / 2} width={5} height={postHeight} />
         </svg>
       )}
       {labels && <Labels shape={shape} bar={bar} y={line + 18} />}

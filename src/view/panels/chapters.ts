@@ -1,5 +1,6 @@
 import type { EditorState } from '../../editor/editor-api.ts';
 import type { Report } from '../../report/report.ts';
+import { sayThing } from '../a11y/say-thing.ts';
 import { nameOf } from './name-of.ts';
 
 /** One chapter of the panel: a closed row with its answer, or open. What stands in it is chosen by its id. */
@@ -36,7 +37,8 @@ export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, repor
   const [first] = selection;
   if (first) {
     const title = selection.length === 1 ? nameOf(plan, first) : plural(selection.length, 'thing');
-    found.push({ id: 'inspect', title, answer: 'chosen' });
+    const answer = selection.length === 1 ? sayThing(plan, first) : '';
+    found.push({ id: 'inspect', title, answer });
   }
   const sections = [...(report?.sections ?? [])].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
   for (const s of sections) found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer });

@@ -5,6 +5,7 @@ import { KickTurn } from '../look/kick.tsx';
 import { FindingMark } from '../look/mark.tsx';
 import { ChapterBody } from './chapter-body.tsx';
 import { type Chapter, chaptersOf, openChapterOf } from './chapters.ts';
+import { sayUnit } from './rows/figures.ts';
 import './panel.css';
 import './bar.css';
 import './rows/rows.css';
@@ -60,7 +61,7 @@ function Spine({ open }: { readonly open: Chapter }) {
   const counts = useReport((s) => s.report?.counts);
   return (
     <button type="button" className="spine" onClick={() => screen.setState({ folded: false })}>
-      <span className="spine-answer">{open.answer}</span>
+      <span className="spine-answer">{sayUnit(open.answer)}</span>
       <span className="spine-name">{open.title}</span>
       {counts !== undefined && counts.stop > 0 && <FindingMark outcome="stop" />}
     </button>
@@ -106,7 +107,7 @@ function ChapterRow({ chapter }: { readonly chapter: Chapter }) {
   return (
     <button type="button" className="chapter-row" onClick={open}>
       <span className="chapter-name">{chapter.title}</span>
-      <span className="chapter-answer">{chapter.answer}</span>
+      <span className="chapter-answer">{sayUnit(chapter.answer)}</span>
       <KickTurn />
     </button>
   );
@@ -120,18 +121,20 @@ export function SheetPanel() {
   const stop = useScreen((s) => s.sheetStop);
   useFollowSelection();
   if (!open) return null;
+  // What is chosen has no answer of its own: the bar keeps showing the first one there is.
+  const told = open.id === 'inspect' ? (chapters.find((c) => c.id.startsWith('section:')) ?? open) : open;
   return (
     <div className="panel">
       <button
         type="button"
         className="sheet-bar"
-        aria-label={`${open.title}: ${open.answer}. ${stop === 'full' ? 'Lower' : 'Raise'} the sheet`}
+        aria-label={`${told.title}: ${told.answer}. ${stop === 'full' ? 'Lower' : 'Raise'} the sheet`}
         onClick={() => screen.setState({ sheetStop: NEXT_STOP[stop] })}
       >
         <KickTurn size={28} />
         <span>
-          <span className="sheet-name">{open.title}</span>
-          <span className="sheet-answer">{open.answer === '' ? 'no answer yet' : open.answer}</span>
+          <span className="sheet-name">{told.title}</span>
+          <span className="sheet-answer">{told.answer === '' ? 'no answer yet' : sayUnit(told.answer)}</span>
         </span>
       </button>
 

@@ -21,7 +21,7 @@ interface Across {
   readonly px: number;
 }
 
-const acrossOf = (width: number): Across => (width < NARROW_PX ? { left: 30, px: 16 } : { left: 52, px: width - 58 });
+const acrossOf = (width: number): Across => (width < NARROW_PX ? { left: 34, px: 12 } : { left: 52, px: width - 58 });
 
 /** The scale of the face, where one is folded up, so that a height can be followed straight across; else all of the storey. */
 function useScale(heights: StoreyHeights | null, heightPx: number, headPx: number): RibbonScale | null {

@@ -34,18 +34,19 @@ function middleOf(s: Pick<EditorState, 'plan'>, run: string): Xy | null {
   return best?.at ?? null;
 }
 
-/** The heights of the storey in hand, cut where the chosen run goes, else in the middle of the drawing. */
-export function useRibbon(widthMm: number, mmPerPaperMm: number): Ribbon & { readonly run: string | null } {
+/** The heights of the storey in hand, cut where the told or chosen run goes, else in the middle of the drawing. */
+export function useRibbon(widthMm: number, mmPerPaperMm: number, told: string | null = null): Ribbon {
   const plan = useEditorState((s) => s.plan);
   const chosen = useEditorState((s) => s.chosen);
   const storey = useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
-  const run = useEditorState(chosenRun);
+  const picked = useEditorState(chosenRun);
+  const run = told ?? picked;
   const x = useEditorState((s) => Math.round(s.panes.plan.camera.centre[0] / STEP_MM) * STEP_MM);
   const y = useEditorState((s) => Math.round(s.panes.plan.camera.centre[1] / STEP_MM) * STEP_MM);
   const network = useMemo(() => buildNetwork(plan, chosen), [plan, chosen]);
   return useMemo(() => {
     const at = (run === null ? null : middleOf({ plan }, run)) ?? { x, y };
     const levels = usualHeights(storey);
-    return { ...ribbon(plan, network, { storey, at, run, widthMm, mmPerPaperMm, levels }), run };
+    return ribbon(plan, network, { storey, at, run, widthMm, mmPerPaperMm, levels });
   }, [plan, network, storey, run, x, y, widthMm, mmPerPaperMm]);
 }

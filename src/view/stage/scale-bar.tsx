@@ -2,6 +2,8 @@ import { useEditorState } from '../app/use-session.ts';
 
 const STEPS_MM = [50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000] as const;
 const MOST_PX = 90;
+/** In a narrow drawing the bar is shorter and the floor is not named: the key beside it needs the room. */
+const NARROW_PX = 480;
 
 /** North as a plumb bob, a measure of the drawing as it is shown, and the floor it shows. */
 export function ScaleBar() {
@@ -10,7 +12,9 @@ export function ScaleBar() {
     const { view } = s.panes.plan;
     return view.kind === 'plan' ? (s.plan.storeys[view.storey]?.name ?? '') : '';
   });
-  const step = [...STEPS_MM].reverse().find((mm) => mm / mmPerPx <= MOST_PX) ?? STEPS_MM[0];
+  const narrow = useEditorState((s) => s.panes.plan.width < NARROW_PX);
+  const most = narrow ? MOST_PX * 0.6 : MOST_PX;
+  const step = [...STEPS_MM].reverse().find((mm) => mm / mmPerPx <= most) ?? STEPS_MM[0];
   const px = step / mmPerPx;
   const say = (n: number): string => (step >= 1000 ? String((n * step) / 1000) : String(n * step));
   const unit = step >= 1000 ? ' m' : ' mm';
@@ -30,9 +34,11 @@ export function ScaleBar() {
             {n === 3 ? unit : ''}
           </text>
         ))}
-        <text x={3 * px + 34} y={26}>
-          {name.toLowerCase()}
-        </text>
+        {!narrow && (
+          <text x={3 * px + 34} y={26}>
+            {name.toLowerCase()}
+          </text>
+        )}
       </svg>
     </div>
   );

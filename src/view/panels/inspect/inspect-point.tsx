@@ -42,7 +42,8 @@ export function InspectPoint({ id }: { readonly id: string }) {
         help={point.place.height.assumed ? 'Assumed: type it when it is measured.' : undefined}
         disabled={disabled}
         onSet={(mm) =>
-          typeof mm === 'number' && run('point.height', { point: id, height: { from: 'floor', of: point.storey, mm } })
+          typeof mm === 'number' &&
+          run('point.move', { point: id, place: { ...point.place, height: { from: 'floor', of: point.storey, mm } } })
         }
       />
       <FieldForm specs={kind?.fields ?? []} values={point.fields} disabled={disabled} onSet={setField} />

@@ -24,21 +24,28 @@ function must(answer: Displaced): Changes {
   return answer.changes;
 }
 
-/** Everything that is drawn anew: what moved, the pipes that end at it, and what stands on it. */
-function touchedBy(before: Plan, after: Plan): Set<string> {
-  const ids = new Set<string>();
-  for (const map of ['walls', 'openings', 'points', 'nodes', 'legs', 'stretches', 'items'] as const) {
-    if (before[map] === after[map]) continue;
-    for (const [id, record] of Object.entries(after[map])) if (before[map][id] !== record) ids.add(id);
-    for (const id of Object.keys(before[map])) if (!(id in after[map])) ids.add(id);
-  }
-  for (const o of Object.values(after.openings)) if (ids.has(o.wall)) ids.add(o.id);
-  for (const p of Object.values(after.points)) if (p.place.on === 'wall' && ids.has(p.place.wall)) ids.add(p.id);
-  const at = incidence(after);
-  for (const id of [...ids]) {
-    for (const node of at.nodesOn(id)) ids.add(node.id);
-    for (const node of at.leaningOn(id)) ids.add(node.id);
-  }
+const PIPEWORK = ['nodes', 'points', 'legs', 'stretches', 'items'] as const;
+
+/** Adds what some changes to the pipework name, made and taken away alike. */
+function noteChanges(ids: Set<string>, c: Changes): void {
+  for (const map of PIPEWORK) for (const id of Object.keys(c[map])) ids.add(id);
+  for (const record of [...c.addedNodes, ...c.addedLegs]) ids.add(record.id);
+  for (const id of [...c.removedNodes, ...c.removedLegs]) ids.add(id);
+}
+
+function noteMap<T>(ids: Set<string>, before: Readonly<Record<string, T>>, after: Readonly<Record<string, T>>): void {
+  if (before === after) return;
+  for (const [id, record] of Object.entries(after)) if (before[id] !== record) ids.add(id);
+}
+
+/** Everything that is drawn anew with what changed: what hangs on it, the pipes that end at it, what stands on those. */
+function withNeighbours(plan: Plan, ids: Set<string>): ReadonlySet<string> {
+  const walls = [...ids].some((id) => plan.walls[id]);
+  for (const o of walls ? Object.values(plan.openings) : []) if (ids.has(o.wall)) ids.add(o.id);
+  for (const p of walls ? Object.values(plan.points) : [])
+    if (p.place.on === 'wall' && ids.has(p.place.wall)) ids.add(p.id);
+  const at = incidence(plan);
+  for (const id of [...ids]) for (const node of [...at.nodesOn(id), ...at.leaningOn(id)]) ids.add(node.id);
   for (const id of [...ids]) {
     for (const record of [...at.legsAt(id), ...at.stretchesAt(id), ...at.itemsAt(id)]) ids.add(record.id);
   }
@@ -72,11 +79,18 @@ export function movedPlan(plan: Plan, moves: readonly ThingMove[], ids: IdMaker)
   try {
     const carried = onMovedWalls(plan, moves);
     const pipework = moves.filter(isPipework).filter((m) => !('point' in m && carried.has(m.point)));
-    const first = pipework.length === 0 ? plan : withChanges(plan, must(displace(plan, pipework, { ids })));
+    const touched = new Set<string>();
+    const make = (on: Plan, answer: Displaced): Plan => {
+      const changes = must(answer);
+      noteChanges(touched, changes);
+      return withChanges(on, changes);
+    };
+    const first = pipework.length === 0 ? plan : make(plan, displace(plan, pipework, { ids }));
     const walls = moves.filter(isWall);
     const second = placed(walls.length === 0 ? first : movedWalls(first, walls), moves.filter(isPlaced));
-    const third = second === first ? first : withChanges(second, must(followHosts(first, second, { ids })));
-    return { ok: true, plan: third, touched: touchedBy(plan, third) };
+    for (const map of ['walls', 'openings', 'points'] as const) noteMap<unknown>(touched, first[map], second[map]);
+    const third = second === first ? first : make(second, followHosts(first, second, { ids }));
+    return { ok: true, plan: third, touched: withNeighbours(plan, touched) };
   } catch (cause) {
     if (cause instanceof NotMoved) return { ok: false, why: cause.message };
     throw cause;

@@ -1,3 +1,4 @@
+import { services } from '../../catalogue/services.ts';
 import type { Vec } from '../../drawing/display-list.ts';
 import { connectionPlace, hostedXy } from '../../geometry/hosting.ts';
 import { nodePlace } from '../../geometry/places.ts';
@@ -113,6 +114,17 @@ export function routeOf(ctx: ToolContext<RunMemory>): Route | null {
 
 const middle = (a: Xyz, b: Xyz): Xyz => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 });
 
+/** In plan an upright is a ring: a dot where it comes up, a slant where it goes down. */
+function uprights(ctx: ToolContext<RunMemory>, pts: readonly Xyz[]) {
+  const { plane } = frameOf(ctx);
+  if (plane.kind !== 'plan') return [];
+  return pts.slice(1).flatMap((to, i) => {
+    const from = pts[i];
+    if (!from || unitOn([from.x, from.y], [to.x, to.y])) return [];
+    return [{ mark: to.z > from.z ? 'rise' : 'drop', at: to }];
+  });
+}
+
 /** Shows the live leg with its lengths, or only the place that is caught while nothing has been started. */
 export function showRun(ctx: ToolContext<RunMemory>): void {
   const { aim } = ctx.memory;
@@ -128,9 +140,10 @@ export function showRun(ctx: ToolContext<RunMemory>): void {
     return from ? [{ at: middle(from, to), text: String(Math.round(distance3(from, to))) }] : [];
   });
   const last = route.pts.at(-1);
+  const ink = `service:${services.get(ctx.inHand.service)?.style ?? ctx.inHand.service}`;
   ctx.draft({
-    lines: [{ pts: route.pts, ink: `service:${ctx.inHand.service}`, pen: LIVE_PEN }],
-    marks: last ? [{ mark: 'aim', at: last }] : [],
+    lines: [{ pts: route.pts, ink, pen: LIVE_PEN }],
+    marks: [...uprights(ctx, route.pts), ...(last ? [{ mark: 'aim', at: last }] : [])],
     labels,
   });
 }

@@ -292,4 +292,31 @@ describe('what hangs on something that has changed', () => {
     expect(at(after, 'n4').z).toBe(1320);
     expect(after.nodes.n5!.place).toMatchObject({ height: { mm: -300 } });
   });
+
+  it('measures such a corner anew where a pipe holds it at its height', () => {
+    const h = house().run('g', 'gas', { option: 'o' });
+    h.point('b', 'boiler', [0, 0, 1500], gasTail, { option: 'o' }).point('m', 'gas-meter', [3000, 0, 1200], {
+      outlet: ['gas', [0, 0, 0], 'left'],
+    });
+    h.on('n0', 'b', 'gas')
+      .node('n1', [0, 0, 1200])
+      .on('n2', 'm', 'outlet')
+      .line('g', ['n0', 'n1', 'n2'], { option: 'o' });
+    const height = { from: 'connection', of: 'b', connection: 'gas', mm: -300 } as const;
+    h.plan.nodes.n1!.place = { on: 'storey', storey: 's', x: 0, y: 0, height };
+    const changes = changed(go(h.plan, { point: 'b', by: { x: 0, y: 0, z: 120 } }));
+    expect(placeOf(applied(h.plan, changes), 'n1').z).toBe(1200);
+    expect(changes.nodes.n1!.place).toMatchObject({ height: { from: 'connection', mm: -420 } });
+    expect(changes.addedLegs).toEqual([]);
+  });
+
+  it('moves a point that takes its height from another with it', () => {
+    const h = gasRun();
+    const height = { from: 'connection', of: 'm', connection: 'outlet', mm: 1000 } as const;
+    h.plan.points.b!.place = { on: 'storey', x: 6000, y: 2000, angleDeg: 0, height };
+    const after = applied(h.plan, changed(go(h.plan, { point: 'm', by: { x: 0, y: 0, z: 100 } })));
+    expect(placeOf(after, 'n6').z).toBe(1600);
+    expectJoined(h.plan, after);
+    expectWaysKept(h.plan, after);
+  });
 });

@@ -2,7 +2,7 @@ import type { Plan } from '../../plan/plan.ts';
 import type { Displaced, Move } from './changes.ts';
 import { answer, type DisplaceOptions, follow, staying } from './follow.ts';
 import { type Incidence, incidence } from './incidence.ts';
-import { carried, movedPoints, toldNodes } from './told.ts';
+import { movedPoints, shifted, toldNodes } from './told.ts';
 
 /** Is it part of the survey that is moved, and no new work? A corner is new where any new pipe meets it. */
 function isSurveyed(plan: Plan, at: Incidence, move: Move): boolean {
@@ -34,11 +34,8 @@ export function displace(plan: Plan, moves: readonly Move[], options: DisplaceOp
 export function followHosts(before: Plan, after: Plan, options: DisplaceOptions): Displaced {
   return answer(() => {
     const at = incidence(before);
-    const told = carried(
-      before,
-      after,
-      Object.values(after.nodes).filter((n) => n.id in before.nodes),
-    );
+    const nodes = Object.values(after.nodes).filter((n) => n.id in before.nodes);
+    const told = shifted(before, after, nodes);
     const stays = staying(before, at, options.holdSeen ?? true, options);
     return follow(before, after, told, new Map(), stays, options);
   });

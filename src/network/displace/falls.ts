@@ -43,14 +43,14 @@ function shifts(part: Together, first: string, level: LevelMoves): Map<string, n
  * between them gives, as long as it still runs the same way. Throws a Refusal where it would run uphill.
  */
 export function solveFalls(asked: Asked, level: LevelMoves, part: Together, moved: Map<string, number>): void {
-  const { pipes, told } = asked;
+  const { pipes } = asked;
   const stays = (node: string): boolean => asked.stays(node, 2);
   const [first] = part.nodes;
   if (first === undefined) return;
   const shift = shifts(part, first, level);
   const at = (node: string): number => shift.get(node) ?? 0;
   const refuse = (why: string) => new Refusal(`${sayRun(pipes.plan, part.links[0]?.leg.run)} cannot follow: ${why}`);
-  const [one, other, ...more] = groupsIn(part, told, stays, 2, at);
+  const [one, other, ...more] = groupsIn(part, asked, stays, 2, at);
   if (more.length > 0) throw refuse('it would have to change its fall in more than one place.');
   if (!one || !other) {
     // Nothing holds its height: what has not moved in plan keeps it.

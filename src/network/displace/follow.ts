@@ -14,6 +14,7 @@ import { otherNode, type Pipework, pipework } from './law.ts';
 import { settle } from './settle.ts';
 import { oldThrough } from './slide.ts';
 import { solve } from './solve.ts';
+import type { Told } from './told.ts';
 import { writeChanges } from './write-changes.ts';
 
 export interface DisplaceOptions {
@@ -65,14 +66,14 @@ function looseLegs(pipes: Pipework, told: ReadonlyMap<string, Xyz>): Set<string>
 export function follow(
   plan: Plan,
   after: Plan,
-  told: ReadonlyMap<string, Xyz>,
+  { told, carried }: Told,
   points: ReadonlyMap<string, Point>,
   stays: (node: string) => boolean,
   options: DisplaceOptions,
 ): Changes {
   const at = incidence(plan);
   const canSlide = (node: string): boolean => plan.nodes[node]?.place.on === 'storey' && !options.fixed?.has(node);
-  const axes = axesFor(plan, at, [...told.keys()]);
+  const axes = axesFor(plan, at, [...told.keys(), ...carried.keys()]);
   const pipes = pipework(plan, at, axes, options.runsDownhill ?? catalogueFalls);
   const along = new Map<string, Triple>([...told].map(([node, by]) => [node, axes.along(by)]));
   const held = (node: string): boolean => !along.has(node) && stays(node);
@@ -81,8 +82,11 @@ export function follow(
     const way = canSlide(node) ? oldThrough(plan, at, node) : undefined;
     return way === undefined || Math.abs(axes.along(way)[axis]) < ALONG;
   };
-  const solved = solve({ pipes, told: along, stays: heldAlong, loose: looseLegs(pipes, told) });
-  const settled = settle(pipes, solved, options.ids);
+  const solved = solve({ pipes, told: along, carried, stays: heldAlong, loose: looseLegs(pipes, told) });
+  const moved = new Map(solved.moved);
+  // A corner that does not follow what its height is measured from is to be measured anew.
+  for (const node of carried.keys()) if (!moved.has(node)) moved.set(node, [0, 0, 0]);
+  const settled = settle(pipes, { ...solved, moved }, options.ids);
   checkLegs(pipes, settled);
   return writeChanges(pipes, after, settled, collapse(pipes, settled, held), points);
 }

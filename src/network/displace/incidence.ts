@@ -10,9 +10,11 @@ export interface Incidence {
   nodesOn(point: string): readonly PlanNode[];
   /** Free nodes whose height is taken from a connection of the point. */
   leaningOn(point: string): readonly PlanNode[];
+  /** Points whose height is taken from a connection of the point. */
+  pointsLeaningOn(point: string): readonly string[];
 }
 
-type Maps = Pick<Plan, 'nodes' | 'legs' | 'stretches' | 'items'>;
+type Maps = Pick<Plan, 'nodes' | 'legs' | 'stretches' | 'items' | 'points'>;
 const known = new WeakMap<Plan['nodes'], { maps: Maps; incidence: Incidence }>();
 
 function put<T>(map: Map<string, T[]>, key: string, entry: T): void {
@@ -21,7 +23,7 @@ function put<T>(map: Map<string, T[]>, key: string, entry: T): void {
   else map.set(key, [entry]);
 }
 
-function build({ nodes, legs, stretches, items }: Maps): Incidence {
+function build({ nodes, legs, stretches, items, points }: Maps): Incidence {
   const legsAt = new Map<string, Leg[]>();
   const stretchesAt = new Map<string, Stretch[]>();
   const itemsAt = new Map<string, Item[]>();
@@ -36,23 +38,28 @@ function build({ nodes, legs, stretches, items }: Maps): Incidence {
       put(leaningOn, node.place.height.of, node);
     }
   }
+  const pointsLeaningOn = new Map<string, string[]>();
+  for (const { id, place } of Object.values(points)) {
+    if (place.height.from === 'connection' && place.height.of !== null) put(pointsLeaningOn, place.height.of, id);
+  }
   return {
     legsAt: (id) => legsAt.get(id) ?? [],
     stretchesAt: (id) => stretchesAt.get(id) ?? [],
     itemsAt: (id) => itemsAt.get(id) ?? [],
     nodesOn: (id) => nodesOn.get(id) ?? [],
     leaningOn: (id) => leaningOn.get(id) ?? [],
+    pointsLeaningOn: (id) => pointsLeaningOn.get(id) ?? [],
   };
 }
 
 /** Built once for as long as the records stay the same, as they do through a gesture. */
 export function incidence(plan: Plan): Incidence {
-  const { nodes, legs, stretches, items } = plan;
+  const { nodes, legs, stretches, items, points } = plan;
   const found = known.get(nodes);
-  if (found && found.maps.legs === legs && found.maps.stretches === stretches && found.maps.items === items) {
-    return found.incidence;
-  }
+  const same = (maps: Maps): boolean =>
+    maps.legs === legs && maps.stretches === stretches && maps.items === items && maps.points === points;
+  if (found && same(found.maps)) return found.incidence;
   const made = build(plan);
-  known.set(nodes, { maps: { nodes, legs, stretches, items }, incidence: made });
+  known.set(nodes, { maps: { nodes, legs, stretches, items, points }, incidence: made });
   return made;
 }

@@ -11,7 +11,7 @@ import { answer, type DisplaceOptions, follow, staying } from './follow.ts';
 import { type Incidence, incidence } from './incidence.ts';
 import { otherNode } from './law.ts';
 import { sayPoint } from './say.ts';
-import { carried, movedPoints } from './told.ts';
+import { movedPoints, shifted } from './told.ts';
 
 /** A leg told anew: how long it is, or at what height it ends. */
 export type Retold = { readonly lengthMm: number } | { readonly height: HeightRef };
@@ -118,19 +118,26 @@ export function retell(
         free.map((point) => ({ point, by })),
       );
       const after = { ...plan, points: { ...plan.points, ...Object.fromEntries(points) } };
-      const tails = carried(
-        plan,
-        after,
-        [...far.nodes].flatMap((id) => plan.nodes[id] ?? []),
-      );
+      const nodes = [...far.nodes].flatMap((id) => plan.nodes[id] ?? []);
+      const tails = shifted(plan, after, nodes).told;
       const all = new Map([...far.nodes].map((id) => [id, tails.get(id) ?? by] as const));
-      return measuredFrom(plan, follow(plan, after, all, points, stays, options), end, told);
+      return measuredFrom(
+        plan,
+        follow(plan, after, { told: all, carried: new Map() }, points, stays, options),
+        end,
+        told,
+      );
     }
     const place = plan.nodes[end]?.place;
     if (place?.on === 'connection') {
       throw new Refusal(`This leg ends at ${sayPoint(plan, place.point)}, which stays: move that instead.`);
     }
     if (stays(end)) throw new Refusal('This leg ends at pipe that was there, which stays.');
-    return measuredFrom(plan, follow(plan, plan, new Map([[end, by]]), new Map(), stays, options), end, told);
+    return measuredFrom(
+      plan,
+      follow(plan, plan, { told: new Map([[end, by]]), carried: new Map() }, new Map(), stays, options),
+      end,
+      told,
+    );
   });
 }

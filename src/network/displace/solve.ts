@@ -22,6 +22,8 @@ export interface Solved {
 export interface Asked {
   readonly pipes: Pipework;
   readonly told: ReadonlyMap<string, Triple>;
+  /** mm up, for corners whose height is measured from something that has moved. */
+  readonly carried: ReadonlyMap<string, number>;
   /** Along this axis. */
   readonly stays: (node: string, axis: AxisIndex) => boolean;
   readonly loose: ReadonlySet<string>;
@@ -72,9 +74,9 @@ function solveTogether(
   jogs: Jog[],
   only: Only,
 ): void {
-  const { pipes, told } = asked;
+  const { pipes } = asked;
   const stays = (node: string): boolean => asked.stays(node, axis);
-  const [one, other, ...more] = byFarthest(groupsIn(part, told, stays, axis));
+  const [one, other, ...more] = byFarthest(groupsIn(part, asked, stays, axis));
   if (!one) return;
   if (!other) {
     for (const node of part.nodes) moved.set(node, one.mm);
@@ -127,7 +129,7 @@ function attempt(asked: Asked, only: Only): Solved {
       return law && Math.abs(fallChange(law, level)) > SAME_MM;
     }),
   );
-  run(2, [...toldAlong(2), ...fallsChanged]);
+  run(2, [...toldAlong(2), ...asked.carried.keys(), ...fallsChanged]);
   const moved = new Map<string, Triple>();
   for (const node of new Set(byAxis.flatMap((m) => [...m.keys()]))) {
     const by = AXES.map((axis) => (asked.stays(node, axis) ? 0 : (byAxis[axis].get(node) ?? 0)));

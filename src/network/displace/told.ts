@@ -75,15 +75,34 @@ function both(one: Xyz, other: Xyz): Xyz {
   return { x: pick(one.x, other.x), y: pick(one.y, other.y), z: pick(one.z, other.z) };
 }
 
+/**
+ * What the moves come to. `told`: places that are given. `carried`: mm up, for corners that stand free and take their
+ * height from something that has moved; they follow it unless a pipe holds them.
+ */
+export interface Told {
+  readonly told: Map<string, Xyz>;
+  readonly carried: Map<string, number>;
+}
+
 /** How far each of these nodes goes because what it is placed by has changed between the two plans. */
-export function carried(before: Plan, after: Plan, nodes: Iterable<PlanNode>): Map<string, Xyz> {
+export function shifted(before: Plan, after: Plan, nodes: Iterable<PlanNode>): Told {
   const told = new Map<string, Xyz>();
+  const carried = new Map<string, number>();
   for (const node of nodes) {
     const was = nodePlace(before, node)?.at;
     const is = nodePlace(after, node)?.at;
-    if (was && is && distance3(was, is) > STILL_MM) told.set(node.id, sub3(is, was));
+    if (!was || !is || distance3(was, is) <= STILL_MM) continue;
+    if (node.place.on === 'connection') told.set(node.id, sub3(is, was));
+    else carried.set(node.id, is.z - was.z);
   }
-  return told;
+  return { told, carried };
+}
+
+/** Nodes whose place hangs on a point: its own, those that lean on it, and so on through points that lean on it. */
+function hangingOn(at: Incidence, point: string): PlanNode[] {
+  const points = new Set([point]);
+  for (const id of points) for (const other of at.pointsLeaningOn(id)) points.add(other);
+  return [...points].flatMap((id) => [...at.nodesOn(id), ...at.leaningOn(id)]);
 }
 
 const rounded = (at: Xyz): Xyz => ({ x: quantise(at.x), y: quantise(at.y), z: quantise(at.z) });
@@ -98,8 +117,9 @@ export function toldNodes(
   at: Incidence,
   moves: readonly Move[],
   stays: (node: string) => boolean,
-) {
+): Told {
   const told = new Map<string, Xyz>();
+  const carried = new Map<string, number>();
   const tell = (id: string, by: Xyz): void => {
     const before = told.get(id);
     told.set(id, before ? both(before, by) : by);
@@ -109,8 +129,9 @@ export function toldNodes(
       for (const node of at.nodesOn(move.point)) {
         if (!('connection' in move)) told.set(node.id, { x: 0, y: 0, z: 0 });
       }
-      for (const [id, by] of carried(plan, after, [...at.nodesOn(move.point), ...at.leaningOn(move.point)]))
-        told.set(id, by);
+      const hanging = shifted(plan, after, hangingOn(at, move.point));
+      for (const [id, by] of hanging.told) told.set(id, by);
+      for (const [id, up] of hanging.carried) carried.set(id, up);
       continue;
     }
     if ('leg' in move) {
@@ -134,5 +155,6 @@ export function toldNodes(
     }
     tell(node.id, by);
   }
-  return told;
+  for (const id of told.keys()) carried.delete(id);
+  return { told, carried };
 }

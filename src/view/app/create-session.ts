@@ -5,6 +5,7 @@ import type { Claim } from '../../files/store/job-lock.ts';
 import type { StorePort } from '../../files/store/store-port.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Evaluator } from '../../report/report.ts';
+import { storedGloves } from '../help/stored-gloves.ts';
 import { keepEvaluated } from './evaluate.ts';
 import { deviceIds } from './ids.ts';
 import { type KeptSoFar, keepJob } from './keep-job.ts';
@@ -30,10 +31,15 @@ export function createSession(parts: SessionParts): Session {
   const { plan, evaluate, port, soFar, readOnly, claim } = parts;
   const editor = createEditor({ plan, ids: deviceIds, assumptions: assumptions() });
   if (soFar) editor.restore(plan, soFar.undo, soFar.redo);
+  editor.setGloves(storedGloves());
   if (readOnly !== null) editor.setReadOnly(readOnly);
   const join = createReportJoin();
   const stopEvaluating = keepEvaluated(editor, evaluate, join);
-  const kept = createStore<KeptState>(() => ({ at: null, failed: null, elsewhere: !claim.mine }));
+  const kept = createStore<KeptState>(() => ({
+    at: soFar && claim.mine ? Date.now() : null,
+    failed: null,
+    elsewhere: !claim.mine,
+  }));
   const writable = claim.mine && readOnly === null;
   const keeping = writable ? keepJob(port, editor, soFar, kept, () => parts.onFirst(session)) : null;
   const session: Session = {

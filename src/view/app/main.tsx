@@ -17,6 +17,10 @@ async function start(): Promise<void> {
   if (root === null) throw new Error('The page has no root element.');
   createRoot(root).render(<App />);
   await openFirst();
+  if (import.meta.env.PROD && 'serviceWorker' in navigator) {
+    // Without it the tool works the same as long as there is a network.
+    await navigator.serviceWorker.register('./sw.js').catch(() => undefined);
+  }
 }
 
 start().catch((error: unknown) => say(error instanceof Error ? error.message : String(error)));

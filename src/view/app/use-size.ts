@@ -7,7 +7,8 @@ export function useSize(of: RefObject<HTMLElement | null>): { readonly width: nu
     const element = of.current;
     if (!element) return;
     const read = (): void => {
-      const { width, height } = element.getBoundingClientRect();
+      // Not the box on the screen: a pane that is folding up is still moved and scaled there.
+      const { offsetWidth: width, offsetHeight: height } = element;
       setSize((s) => (s.width === width && s.height === height ? s : { width, height }));
     };
     read();

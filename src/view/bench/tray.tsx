@@ -11,6 +11,7 @@ import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { OPENING_KINDS } from '../panels/inspect/inspect-opening.tsx';
 import { NumberBox } from '../panels/inspect/number-box.tsx';
+import { sizeLabel } from '../panels/inspect/tube-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
@@ -95,13 +96,13 @@ function PipeRows() {
         ))}
       </Row>
       <Row label="Size">
-        {kind?.sizes().map((s) => (
+        {kind?.sizes().map((s, _, all) => (
           <Pick
             key={s.size}
             on={s.size === inHand.tube.size}
             onPick={() => set({ tube: { kind: kind.id, size: s.size } })}
           >
-            {s.nominal}
+            {sizeLabel(s, all)}
           </Pick>
         ))}
         <Pick on={inHand.tube.size === null} onPick={() => set({ tube: { ...inHand.tube, size: null } })}>

@@ -1,31 +1,19 @@
 import { useState } from 'react';
 import { useEditor } from '../app/use-session.ts';
 import { RadioKeys } from '../look/radio-keys.tsx';
+import { keepGloves, storedGloves } from './stored-gloves.ts';
 
-const KEY = 'kickset.gloves';
 const CHOICES = [
   { value: false, label: 'bare hands' },
   { value: true, label: 'gloves' },
 ] as const;
-
-export function storedGloves(): boolean {
-  try {
-    return localStorage.getItem(KEY) === 'yes';
-  } catch {
-    return false;
-  }
-}
 
 /** Gloves make every touch coarser: what is near enough to be caught is further away. */
 export function GloveKeys() {
   const editor = useEditor();
   const [on, setOn] = useState(storedGloves);
   const choose = (gloves: boolean): void => {
-    try {
-      localStorage.setItem(KEY, gloves ? 'yes' : 'no');
-    } catch {
-      // It holds until the page is closed.
-    }
+    keepGloves(gloves);
     editor.setGloves(gloves);
     setOn(gloves);
   };

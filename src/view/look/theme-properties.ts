@@ -21,7 +21,7 @@ export function themeProperties(theme: ThemeName): ReadonlyMap<string, string> {
     for (const [part, colour] of Object.entries(value)) found.set(`--${kebab(key)}-${part}`, colour);
   }
   for (const [key, value] of Object.entries(t.service)) found.set(`--service-${kebab(key)}`, value);
-  const lift = theme === 'day' ? look.elevation.key : look.elevation.liftedNight;
+  const lift = theme === 'day' ? look.elevation.key : 'none';
   const lifted = theme === 'day' ? look.elevation.lifted : look.elevation.liftedNight;
   found.set('--key-edge', lift.replaceAll('{hairline}', t.surface.hairline));
   found.set('--lifted', lifted.replaceAll('{hairline}', t.surface.hairline));

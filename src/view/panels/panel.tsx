@@ -33,6 +33,12 @@ function useFollowSelection(): void {
   }, [selection]);
 }
 
+/** What is told where there is room for one answer: the open chapter's where it is one of the report's, else the first. */
+function mainOf(chapters: readonly Chapter[], open: Chapter): Chapter {
+  const isAnswer = (c: Chapter): boolean => c.id.startsWith('section:');
+  return isAnswer(open) ? open : (chapters.find(isAnswer) ?? open);
+}
+
 /** The panel at the side: one chapter open, the others as rows with their answers; folded, only the answer. */
 export function Panel() {
   const { chapters, open } = useChapters();
@@ -52,7 +58,7 @@ export function Panel() {
           <KickTurn />
         </span>
       </button>
-      {folded ? <Spine open={open} /> : <Open chapters={chapters} open={open} />}
+      {folded ? <Spine open={mainOf(chapters, open)} /> : <Open chapters={chapters} open={open} />}
     </>
   );
 }
@@ -121,8 +127,7 @@ export function SheetPanel() {
   const stop = useScreen((s) => s.sheetStop);
   useFollowSelection();
   if (!open) return null;
-  // What is chosen has no answer of its own: the bar keeps showing the first one there is.
-  const told = open.id === 'inspect' ? (chapters.find((c) => c.id.startsWith('section:')) ?? open) : open;
+  const told = mainOf(chapters, open);
   return (
     <div className="panel">
       <button

@@ -5,6 +5,7 @@ import { useEditor, useEditorState } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
 import { Icon } from '../look/icon.tsx';
 import type { PaneName } from './draw-counts.ts';
+import { fitFace } from './fit-face.ts';
 import { FloorSwitch } from './floor-switch.tsx';
 import { keepFolded } from './fold-sync.ts';
 import { toPx } from './frame-of.ts';
@@ -22,6 +23,15 @@ export function Canvas() {
   const editor = useEditor();
   const face = useEditorState((s) => s.panes.face);
   useEffect(() => keepFolded(editor), [editor]);
+  const view = face?.view;
+  useEffect(() => {
+    if (view === undefined) return;
+    // Both panes have got their new size by the frame after next.
+    let frame = requestAnimationFrame(() => {
+      frame = requestAnimationFrame(() => fitFace(editor));
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [editor, view]);
   return (
     <div className="panes" data-face={face !== null}>
       {face && (

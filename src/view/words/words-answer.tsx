@@ -12,7 +12,7 @@ export function WordsAnswer({ run }: { readonly run: string | null }) {
   const waiting = useReport((s) => s.waiting);
   const answer = wordsAnswer(report);
   const facts = run === null ? undefined : report?.runs.find((r) => r.run === run);
-  if (!answer || answer.columns.length === 0) {
+  if (run === null || !answer || answer.columns.length === 0) {
     return (
       <section className="words-answer" aria-label="Answer">
         <p className="words-none">

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import type { TubeChoice } from '../../../catalogue/define-tube.ts';
 import { tubeKinds } from '../../../catalogue/tubes.ts';
 import type { Tube } from '../../../plan/records/pipework.ts';
 import { ChoiceKeys } from './choice-keys.tsx';
@@ -18,18 +18,23 @@ function kindsFor(service: string, now: string): readonly { readonly value: stri
     .map((k) => ({ value: k.id, label: k.label }));
 }
 
+/** "35"; with its wall where two tubes are said alike: "35 x 1.5". */
+export function sizeLabel(size: TubeChoice, all: readonly TubeChoice[]): string {
+  const alike = all.filter((s) => s.nominal === size.nominal).length > 1;
+  return alike ? size.size.replace('x', ' x ') : size.nominal;
+}
+
 /** Sizes of a tube as large keys: 15 22 28 35; and what it is made of. */
 export function TubeKeys({ service, tube, disabled, onChoose }: Props) {
-  const id = useId();
   const sizes = tubeKinds.get(tube.kind)?.sizes() ?? [];
   const known = sizes.some((s) => s.size === tube.size);
   const choices = [
-    ...sizes.map((s) => ({ value: s.size as string | null, label: s.nominal })),
+    ...sizes.map((s) => ({ value: s.size as string | null, label: sizeLabel(s, sizes) })),
     ...(tube.size !== null && !known ? [{ value: tube.size as string | null, label: tube.size }] : []),
     { value: null as string | null, label: 'not known' },
   ];
   return (
-    <div className="sizes" id={id}>
+    <div className="sizes">
       <ChoiceKeys
         label="Size"
         choices={choices}

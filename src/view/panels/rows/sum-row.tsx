@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { Row } from '../../../report/section.ts';
 import { Cites } from './cites.tsx';
-import { sayWithUnit } from './figures.ts';
+import { sayUnit, sayWithUnit } from './figures.ts';
 
 type Sum = Extract<Row, { kind: 'sum' }>;
 
@@ -13,7 +13,7 @@ export function SumRow({ row }: { readonly row: Sum }) {
     <>
       <span className="sum-label">{row.label}</span>
       <span className="sum-result">{sayWithUnit(row.result)}</span>
-      {row.how !== '' && <span className="sum-how">{row.how}</span>}
+      {row.how !== '' && <span className="sum-how">{sayUnit(row.how)}</span>}
     </>
   );
   if (row.cites.length === 0) return <div className="sum">{inside}</div>;

@@ -1,12 +1,14 @@
 import { createStore } from 'zustand/vanilla';
 import { makePoint } from '../../catalogue/make-point.ts';
 import { services } from '../../catalogue/services.ts';
+import type { HeightRef } from '../../plan/records/parts.ts';
 import { raised } from '../commands/place-arg.ts';
 import type { Editor } from '../editor-api.ts';
 import { assumedFrom } from '../in-hand.ts';
 import { chipsOf, pointAt } from './chips.ts';
 import { hereOf, legCommand, placeAt, placeBy } from './lay-leg.ts';
 import { classesOf, DIRECTIONS, kindsFor, padOf } from './pad.ts';
+import type { ToldStep } from './told-run.ts';
 import { baseOf, facingNow, startPlace, tell } from './where.ts';
 import { HEIGHT_WORDS, type HeightWord, heightOfWord } from './word-heights.ts';
 import type { Words, WordsState } from './words-api.ts';
@@ -183,6 +185,24 @@ export function createWords(editor: Editor): Words {
     else if (state.phase !== 'told' || run === null) put({ phase: 'route' });
   }
 
+  /** Where an upright of that length would end, told from what its start is told from. */
+  function lengthAsHeight(step: ToldStep, mm: number): HeightRef | undefined {
+    const here = hereOf(plan(), { is: 'node', node: step.from, run: get().run });
+    return here && raised(here.height, step.dir === 'up' ? mm : -mm);
+  }
+
+  /** The level an upright leads to is set anew: the uprights at its other end take it up, and a tail stays at its height. */
+  function tellHeight(step: ToldStep, height: HeightRef | undefined): boolean {
+    const place = plan().nodes[step.to]?.place;
+    if (!height || !place) return false;
+    if (place.on === 'storey') return commit('node.height', { node: step.to, height }) !== null;
+    const point = plan().points[place.point];
+    const tail = point?.connections.find((c) => c.id === place.connection);
+    if (!point || !tail) return false;
+    const moved = { ...point.place, height: raised(height, -tail.at.z) };
+    return commit('point.move', { point: point.id, place: moved }) !== null;
+  }
+
   function change(key: string): boolean {
     const { changing, run } = get();
     const step = changing && told()?.steps[changing.step];
@@ -198,8 +218,10 @@ export function createWords(editor: Editor): Words {
     if (word && !height) return false;
     if (!word && key !== 'keep') return false;
     if (!word && changing.typed === '') return put({ changing: null });
-    const told2 = height ? { height } : { lengthMm: Number(changing.typed) };
-    return commit('run.retell', { run, index: changing.step, change: told2 }) ? put({ changing: null }) : false;
+    if (upright)
+      return tellHeight(step, height ?? lengthAsHeight(step, Number(changing.typed))) && put({ changing: null });
+    const retold = { lengthMm: Number(changing.typed) };
+    return commit('run.retell', { run, index: step.index, change: retold }) ? put({ changing: null }) : false;
   }
 
   function route(key: string): boolean {

@@ -11,6 +11,8 @@ import { COINCIDENT_MM } from '../../plan/units.ts';
 export type Direction = 'up' | 'down' | 'ahead' | 'left' | 'right' | 'own angle';
 
 export interface ToldStep {
+  /** Among all steps of the run, unseen stretches too. */
+  readonly index: number;
   readonly leg: string;
   readonly from: string;
   readonly to: string;
@@ -85,7 +87,7 @@ function read(plan: Plan, chosen: Case, run: string): Told | undefined {
   const steps: ToldStep[] = [];
   let facing: Xy | undefined;
   let start: string | undefined;
-  for (const step of told.steps) {
+  for (const [index, step] of told.steps.entries()) {
     const leg = plan.legs[step.edge];
     if (!leg) continue;
     const from = nodeOf(leg, step.from);
@@ -99,6 +101,7 @@ function read(plan: Plan, chosen: Case, run: string): Told | undefined {
     const next = directionOf(way, facing);
     facing = next.facing;
     steps.push({
+      index,
       leg: leg.id,
       from,
       to,

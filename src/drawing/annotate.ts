@@ -89,10 +89,13 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
   }
   if (k <= TAGS_GO) {
     labels.push(...placeTags(tagLegs(fragments, paper, options.visible), paper, sizes.tag, to, nodes));
-    each('letter', (fragment, wish) => placeLetter(fragment, wish, sizes.tag, paper, to));
+    each('letter', (fragment, wish) =>
+      wish.insideOnly ? undefined : placeLetter(fragment, wish, sizes.tag, paper, to),
+    );
   }
   const marked = placeFindings(options.findings ?? [], (f) => placeIn(plane, f), medium, sizes.tag, paper, to).placed;
   if (k <= TAGS_GO) each('name', (fragment, wish) => placeName(fragment, wish, sizes, paper, to));
+  const flagged = new Set<Fragment>();
   if (k < FLAGS_GO) {
     for (const { fragment, wish } of flagsOf(fragments, paper)) {
       const placed = placeFlag(
@@ -101,8 +104,15 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
         paper,
         to,
       );
-      if (placed) labels.push(placed);
+      if (!placed) continue;
+      labels.push(placed);
+      flagged.add(fragment);
     }
+  }
+  if (k <= TAGS_GO) {
+    each('letter', (fragment, wish) =>
+      wish.insideOnly && !flagged.has(fragment) ? placeLetter(fragment, wish, sizes.tag, paper, to) : undefined,
+    );
   }
   const onPaper = [...labels, ...marked].map((l) => l.box);
   const inPlane = onPaper.map((b) => ({ minX: b.minX * k, minY: b.minY * k, maxX: b.maxX * k, maxY: b.maxY * k }));

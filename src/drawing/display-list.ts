@@ -120,6 +120,8 @@ export type Wish =
   /** Letters and size on the line itself. Legs of one `stretch` share their tags. */
   | {
       readonly w: 'tag';
+      /** Of the service alone, for a key. */
+      readonly letters: string;
       readonly stretch: string;
       readonly text: string;
       readonly ink: string;

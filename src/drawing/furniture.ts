@@ -49,12 +49,9 @@ const KEY_LINE_MM = 16;
 
 /** The lines that fragments use, one row each from `at` down: the line as new, its letters, its name. */
 export function keyOf(fragments: readonly Fragment[], at: Vec, scale: number): Item[] {
-  const used = new Set(
-    fragments.flatMap((f) => f.items.flatMap((i) => (i.t === 'line' && f.layer === 'run' ? [i.style.ink] : []))),
-  );
-  const shown = new Map(servicesInOrder().map((s) => [`${s.style} ${s.tag}`, s]));
-  return [...shown.values()]
-    .filter((s) => used.has(`service:${s.style}`))
+  const used = new Set(fragments.flatMap((f) => f.wishes.flatMap((w) => (w.w === 'tag' ? [w.letters] : []))));
+  return servicesInOrder()
+    .filter((s) => used.has(s.tag))
     .flatMap((s, row): Item[] => {
       const y = at[1] - row * KEY_ROW_MM * scale;
       const line: Vec[] = [

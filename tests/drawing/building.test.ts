@@ -61,7 +61,7 @@ describe('openings in plan', () => {
     const plan = room(page());
     opening(plan, 'd', 'w-s', { hinge: 'a', swings: 'left' });
     const leaf = lines(find(drawn(plan), 'openings', 'd')).find((l) => l.style.ink === 'doorLeaf');
-    const [hinge, tip] = leaf?.pts as [Vec, Vec];
+    const [hinge, tip] = (leaf?.pts ?? []) as [Vec, Vec];
     expect(hinge).toEqual([400, 0]);
     expect((Math.atan2(tip[1] - hinge[1], tip[0] - hinge[0]) * 180) / Math.PI).toBeCloseTo(38);
     expect(Math.hypot(tip[0] - hinge[0], tip[1] - hinge[1])).toBeCloseTo(800);

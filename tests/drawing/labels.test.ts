@@ -96,7 +96,7 @@ describe('labels of any pipes', () => {
     fc.assert(
       fc.property(pipes, fc.constantFrom(20, 50, 80, 120), (runs, k) => {
         const plan = room(page());
-        runs.forEach(({ service: of, through }, i) => run(plan, `r${i}`, through, { service: of }));
+        for (const [i, { service: of, through }] of runs.entries()) run(plan, `r${i}`, through, { service: of });
         check(plan, PLAN_VIEW, k);
       }),
       { numRuns: 60 },

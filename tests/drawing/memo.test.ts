@@ -25,7 +25,7 @@ function changed(plan: Plan, change: (draft: Plan) => Plan): Plan {
 
 const raise = (plan: Plan, node: string, by: number): Plan => {
   const was = plan.nodes[node];
-  if (!was || was.place.on !== 'storey') throw new Error(`no free node ${node}`);
+  if (was?.place.on !== 'storey') throw new Error(`no free node ${node}`);
   const place = { ...was.place, height: { ...was.place.height, mm: was.place.height.mm + by } };
   return { ...plan, nodes: { ...plan.nodes, [node]: { ...was, place } } };
 };

@@ -23,6 +23,7 @@ export function legFragment(leg: DrawnLeg, around: LegSurroundings): Fragment {
   };
   const tag: Wish = {
     w: 'tag',
+    letters: leg.letters,
     stretch: `${leg.run} ${leg.tag} ${leg.state}`,
     text: leg.tag,
     ink: leg.unknown ? 'cantTell' : leg.style.ink,

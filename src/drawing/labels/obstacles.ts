@@ -18,6 +18,8 @@ interface Obstacle extends Box {
 const PIECE_MM = 12;
 /** Marks by name whose room is larger than a dot. */
 const MARK_MM = 1.8;
+/** A wedge is a long mark over its line. */
+const WEDGE = { half: 5, over: 2 };
 
 const around = (p: Vec, q: Vec): Box => ({
   minX: Math.min(p[0], q[0]),
@@ -104,6 +106,16 @@ function addItem(item: Item, fragment: Fragment, paper: Paper, to: Obstacles): v
   const { layer, id } = fragment;
   if (item.t === 'mark') {
     const [x, y] = paper.at(item.at, item.spread);
+    if (item.mark.startsWith('wedge')) {
+      const turn = (item.turnDeg * Math.PI) / 180;
+      const up = item.mark === 'wedge' ? WEDGE.over : -WEDGE.over;
+      const at = (along: number): Vec => [
+        x + Math.cos(turn) * along - Math.sin(turn) * up,
+        y + Math.sin(turn) * along + Math.cos(turn) * up,
+      ];
+      to.addLine(at(-WEDGE.half), at(WEDGE.half), 'mark', id);
+      return;
+    }
     to.addBox(grow({ minX: x, minY: y, maxX: x, maxY: y }, MARK_MM), 'mark', id);
     return;
   }

@@ -120,7 +120,7 @@ function besideLeg(leg: TagLeg, size: { w: number; h: number }, to: Obstacles, n
   const dx = size.w / 2 + BESIDE_MM;
   const dy = size.h / 2 + BESIDE_MM;
   let best: { at: Vec; cost: number } | undefined;
-  for (const ring of [1, 1.8, 2.6]) {
+  for (const more of [0, 4, 8]) {
     for (const [sx, sy] of [
       [1, 0],
       [-1, 0],
@@ -131,13 +131,12 @@ function besideLeg(leg: TagLeg, size: { w: number; h: number }, to: Obstacles, n
       [1, -1],
       [-1, -1],
     ] as const) {
-      const at: Vec = [x + sx * dx * ring, y + sy * dy * ring];
+      const at: Vec = [x + sx * (dx + more), y + sy * (dy + more)];
       const box = boxAt(at[0], at[1], size.w, size.h);
       if (!to.isFree(box) || nodes.some((n) => holds(grow(box, 0.4), n))) continue;
       const cost = to.cost(box) + Math.hypot(at[0] - x, at[1] - y) / 10;
       if (!best || cost < best.cost) best = { at, cost };
     }
-    if (best) break;
   }
   return best?.at;
 }

@@ -27,16 +27,21 @@ interface ChainBox {
   readonly chain: Chain;
 }
 
-function boxOf(chain: Chain, by: number): ChainBox {
-  const xs = chain.legs.flatMap((l) => [l.a[0], l.b[0]]);
-  const ys = chain.legs.flatMap((l) => [l.a[1], l.b[1]]);
-  return {
-    minX: Math.min(...xs) - by,
-    minY: Math.min(...ys) - by,
-    maxX: Math.max(...xs) + by,
-    maxY: Math.max(...ys) + by,
+function boxOf(chain: Chain): ChainBox {
+  const box = {
+    minX: Number.POSITIVE_INFINITY,
+    minY: Number.POSITIVE_INFINITY,
+    maxX: Number.NEGATIVE_INFINITY,
+    maxY: Number.NEGATIVE_INFINITY,
     chain,
   };
+  for (const { a, b } of chain.legs) {
+    box.minX = Math.min(box.minX, a[0], b[0]);
+    box.minY = Math.min(box.minY, a[1], b[1]);
+    box.maxX = Math.max(box.maxX, a[0], b[0]);
+    box.maxY = Math.max(box.maxY, a[1], b[1]);
+  }
+  return box;
 }
 
 const shared = (p: Chain, q: Chain): number => Math.min(p.upTo, q.upTo) - Math.max(p.from, q.from);
@@ -103,7 +108,8 @@ export function banksOf(
 ): { banks: readonly Bank[]; shifts: ReadonlyMap<DrawnLeg, Shift> } {
   const chains = chainsOf(pipes);
   const index = new RBush<ChainBox>();
-  index.load(chains.map((chain) => boxOf(chain, 0)));
+  const boxes = chains.map(boxOf);
+  index.load(boxes);
   const root = new Map<Chain, Chain>();
   const find = (c: Chain): Chain => {
     const up = root.get(c);
@@ -112,8 +118,9 @@ export function banksOf(
     root.set(c, top);
     return top;
   };
-  for (const chain of chains) {
-    for (const { chain: other } of index.search(boxOf(chain, NEAR_MM))) {
+  for (const { chain, minX, minY, maxX, maxY } of boxes) {
+    const around = { minX: minX - NEAR_MM, minY: minY - NEAR_MM, maxX: maxX + NEAR_MM, maxY: maxY + NEAR_MM };
+    for (const { chain: other } of index.search(around)) {
       if (other !== chain && beside(chain, other)) root.set(find(other), find(chain));
     }
   }

@@ -104,7 +104,8 @@ describe('moving in a net of pipes along the axes', () => {
           }
           const byRun = new Map<string, number>();
           for (const leg of answer.changes.addedLegs) byRun.set(leg.run, (byRun.get(leg.run) ?? 0) + 1);
-          for (const n of byRun.values()) expect(n).toBeLessThanOrEqual(2);
+          // One jog on either side of what is moved, two legs each.
+          for (const n of byRun.values()) expect(n).toBeLessThanOrEqual(4);
         },
       ),
       { numRuns: 800, seed: 42 },

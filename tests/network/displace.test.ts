@@ -129,6 +129,23 @@ describe('moving a boiler', () => {
   });
 });
 
+describe('moving a leg between two held ends', () => {
+  it('takes a jog on either side of it', () => {
+    const h = house().run('f', 'heatingFlow', { option: 'o' });
+    const up = { a: ['heatingFlow', [0, 0, 0], 'up'] } satisfies Parameters<typeof h.point>[3];
+    h.point('p', 'old-tails', [0, 0, 500], up).point('q', 'old-tails', [3000, 0, 500], up);
+    h.on('n0', 'p', 'a').node('n1', [0, 0, 1500]).node('n2', [3000, 0, 1500]).on('n3', 'q', 'a');
+    h.line('f', ['n0', 'n1', 'n2', 'n3'], { option: 'o' });
+    const changes = changed(go(h.plan, { leg: 'f2', by: { x: 0, y: 80, z: 0 } }));
+    const after = applied(h.plan, changes);
+    expect(changes.addedLegs).toHaveLength(4);
+    expect([at(after, 'n1').y, at(after, 'n2').y]).toEqual([80, 80]);
+    expect([placeOf(after, 'n0').y, placeOf(after, 'n3').y]).toEqual([0, 0]);
+    expectJoined(h.plan, after);
+    expectWaysKept(h.plan, after);
+  });
+});
+
 describe('what stays', () => {
   /** New pipe from a tee into pipe that was there. */
   function onOld(seen: 'seen' | 'assumed') {

@@ -4,9 +4,10 @@ import type { Xyz } from '../../plan/records/parts.ts';
 import type { Leg } from '../../plan/records/pipework.ts';
 import { Refusal } from './changes.ts';
 import { AXES, type AxisIndex, type Triple } from './frame.ts';
+import type { Jog } from './jogs.ts';
 import { type LegLaw, otherNode, type Pipework } from './law.ts';
 import { sayRun } from './say.ts';
-import type { Jog, Solved } from './solve.ts';
+import type { Solved } from './solve.ts';
 
 /** The pipework in its new places, before it is written as records. */
 export interface Settled {

@@ -66,6 +66,10 @@ function reached(at: LinksAt, from: readonly string[], stays: Stays, without?: L
   return nodes;
 }
 
+/** Nodes reached from some by the links of a part; nothing is reached through a node that stays. */
+export const reachedFrom = ({ links }: Together, from: readonly string[], stays: Stays): ReadonlySet<string> =>
+  new Set(reached(byNode(links), from, stays).keys());
+
 export interface Cut {
   readonly law: LegLaw;
   /** Its end on the side of the first group. */

@@ -48,7 +48,7 @@ export function give(plan: Plan, chosen: Case): Given {
   });
   const index = once(() => indexPipes(network, counts));
   const clashes = once(() => findClashes(network, index(), counts));
-  const crossings = once(() => findCrossings(network, index().pipes));
+  const crossings = once(() => findCrossings(network, index().pipes, counts));
   return {
     plan,
     case: chosen,

@@ -25,15 +25,23 @@ function bendsOf(given: Given, run: string): string {
   return b.betweenOpenable.length > 1 ? `${turns}; at most ${most} between places that come apart` : turns;
 }
 
-/** Sums worked out along a run: for gas, one for each section it is part of. */
-function workingsOf(given: Given, run: string): Working[] {
-  return [...given.gas.sections.values()]
-    .filter((s) => s.section.runs.includes(run))
-    .map(({ result }) => roundWorking(result.working));
+/** Sums worked out along each run: for gas, one for each section it is part of. */
+function workingsByRun(given: Given): ReadonlyMap<string, readonly Working[]> {
+  const found = new Map<string, Working[]>();
+  for (const { section, result } of given.gas.sections.values()) {
+    const working = roundWorking(result.working);
+    for (const run of section.runs) {
+      const here = found.get(run);
+      if (here) here.push(working);
+      else found.set(run, [working]);
+    }
+  }
+  return found;
 }
 
 /** Every live run, in the order of services. */
 export function runFacts(given: Given): RunFacts[] {
+  const workings = workingsByRun(given);
   const order = (run: string): number =>
     services.get(given.plan.runs[run]?.service ?? '')?.order ?? Number.MAX_SAFE_INTEGER;
   return [...given.network.edgesOfRun.keys()]
@@ -44,6 +52,6 @@ export function runFacts(given: Given): RunFacts[] {
       service: given.plan.runs[run]?.service ?? '',
       lengthM: roundQuantity(lengthOf(given, run)),
       bends: bendsOf(given, run),
-      workings: workingsOf(given, run),
+      workings: workings.get(run) ?? [],
     }));
 }

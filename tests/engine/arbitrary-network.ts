@@ -9,7 +9,10 @@ import type { Fate } from '../../src/plan/records/statements.ts';
 /** Draws one after another from what fast-check gives, so that a failing plan shrinks towards the first of each list. */
 class Tape {
   private turn = 0;
-  constructor(private readonly drawn: readonly number[]) {}
+  private readonly drawn: readonly number[];
+  constructor(drawn: readonly number[]) {
+    this.drawn = drawn;
+  }
   up(to: number): number {
     return (this.drawn[this.turn++ % this.drawn.length] ?? 0) % Math.max(to, 1);
   }

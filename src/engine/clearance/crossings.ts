@@ -1,6 +1,7 @@
-import { type WallCrossing, wallCrossings } from '../../geometry/wall-crossings.ts';
+import { type WallCrossing, wallFinder } from '../../geometry/wall-crossings.ts';
 import type { Standing } from '../../geometry/wall-frame.ts';
 import type { Network } from '../../network/network.ts';
+import type { Counts } from '../given.ts';
 import type { Pipe } from './pipes.ts';
 
 /** A new leg inside a wall. */
@@ -16,11 +17,11 @@ export function standingBuilding(network: Network): Standing {
 }
 
 /** Where new legs pass through walls of their storey, in the order of legs. Pipe that is there already has its hole. */
-export function findCrossings(network: Network, pipes: readonly Pipe[]): Crossing[] {
-  const standing = standingBuilding(network);
-  return pipes
+export function findCrossings(network: Network, pipes: readonly Pipe[], counts: Counts): Crossing[] {
+  const walls = wallFinder(network.plan, standingBuilding(network));
+  const found = pipes
     .filter((p) => p.edge.state === 'new')
-    .flatMap((pipe) =>
-      wallCrossings(network.plan, pipe.body.a, pipe.body.b, null, standing).map((c) => ({ ...c, pipe })),
-    );
+    .flatMap((pipe) => walls.crossings(pipe.body.a, pipe.body.b, null).map((c) => ({ ...c, pipe })));
+  counts.boxQueries += walls.counts.queries;
+  return found;
 }

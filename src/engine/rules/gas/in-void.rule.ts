@@ -1,4 +1,4 @@
-import { voidStretches } from '../../../geometry/void-stretches.ts';
+import { voidFinder } from '../../../geometry/void-stretches.ts';
 import { exact } from '../../../report/quantity.ts';
 import { standingBuilding } from '../../clearance/crossings.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
@@ -15,11 +15,11 @@ interface InVoid {
 }
 
 function lengthsInVoids(given: Given): InVoid[] {
-  const standing = standingBuilding(given.network);
+  const voids = voidFinder(given.plan, standingBuilding(given.network));
   const found = new Map<string, InVoid>();
   for (const pipe of given.pipes) {
     if (pipe.edge.service !== 'gas' || pipe.edge.state !== 'new') continue;
-    for (const part of voidStretches(given.plan, pipe.body, standing)) {
+    for (const part of voids.stretches(pipe.body)) {
       const key = `${pipe.run}|${part.void}`;
       const now = found.get(key) ?? { run: pipe.run, space: part.void, legs: [], mm: 0 };
       now.mm += part.lengthMm;
@@ -27,6 +27,7 @@ function lengthsInVoids(given: Given): InVoid[] {
       found.set(key, now);
     }
   }
+  given.counts.boxQueries += voids.counts.queries;
   return [...found.values()];
 }
 

@@ -1,0 +1,116 @@
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { copiesFor, copiesOf } from '../../src/cli/bench/copies.ts';
+import { evaluate } from '../../src/engine/evaluate.ts';
+import type { Counts } from '../../src/engine/given.ts';
+import type { Case, Plan } from '../../src/plan/plan.ts';
+import { danglingReferences } from '../../src/plan/references.ts';
+import { demoNames, demoPlan } from './demo-file.ts';
+
+const NONE = { lookUps: 0, networks: 0, gas: 0 };
+const work = vi.hoisted(() => ({ lookUps: 0, networks: 0, gas: 0, counts: { boxQueries: 0, distances: 0 } as Counts }));
+
+vi.mock('../../src/reference/figure.ts', async (original) => {
+  const real = await original<typeof import('../../src/reference/figure.ts')>();
+  const counted =
+    <A extends unknown[], R>(of: (...args: A) => R) =>
+    (...args: A): R => {
+      work.lookUps += 1;
+      return of(...args);
+    };
+  return { ...real, figure: counted(real.figure), word: counted(real.word), constant: counted(real.constant) };
+});
+vi.mock('../../src/network/graph.ts', async (original) => {
+  const real = await original<typeof import('../../src/network/graph.ts')>();
+  return {
+    ...real,
+    buildNetwork: (...args: Parameters<typeof real.buildNetwork>) => {
+      work.networks += 1;
+      return real.buildNetwork(...args);
+    },
+  };
+});
+vi.mock('../../src/engine/gas-system/solve-gas.ts', async (original) => {
+  const real = await original<typeof import('../../src/engine/gas-system/solve-gas.ts')>();
+  return {
+    ...real,
+    solveGas: (...args: Parameters<typeof real.solveGas>) => {
+      work.gas += 1;
+      return real.solveGas(...args);
+    },
+  };
+});
+
+vi.mock('../../src/engine/given.ts', async (original) => {
+  const real = await original<typeof import('../../src/engine/given.ts')>();
+  return {
+    ...real,
+    give: (...args: Parameters<typeof real.give>) => {
+      const given = real.give(...args);
+      work.counts = given.counts;
+      return given;
+    },
+  };
+});
+
+beforeEach(() => Object.assign(work, NONE));
+
+const caseOf = (plan: Plan): Case => ({ option: Object.keys(plan.options)[0] ?? null, when: 'after' });
+
+/** Work of one evaluation, for each leg of the plan. */
+function workOf(plan: Plan) {
+  const legs = Object.keys(plan.legs).length;
+  Object.assign(work, NONE);
+  const report = evaluate(plan, caseOf(plan));
+  const { boxQueries, distances } = work.counts;
+  return {
+    legs,
+    boxQueries: boxQueries / legs,
+    distances: distances / legs,
+    lookUps: work.lookUps / legs,
+    findings: report.findings.length / legs,
+  };
+}
+
+const within = (a: number, b: number, share: number): void => {
+  expect(b).toBeGreaterThan(0);
+  expect(Math.abs(a / b - 1)).toBeLessThanOrEqual(share);
+};
+
+describe.each(demoNames)('the house %s over and over', (name) => {
+  const house = demoPlan(name);
+  const [one, some, many] = [1, copiesFor(house, 1000), copiesFor(house, 3000)].map((n) => copiesOf(house, n)) as [
+    Plan,
+    Plan,
+    Plan,
+  ];
+
+  test('is a sound plan of about a thousand and three thousand legs', () => {
+    expect(danglingReferences(some)).toEqual([]);
+    within(Object.keys(some.legs).length, 1000, 0.05);
+    within(Object.keys(many.legs).length, 3000, 0.05);
+  });
+
+  test('asks as much of each leg at three thousand as at one thousand', { timeout: 60_000 }, () => {
+    const [a, b] = [workOf(some), workOf(many)];
+    within(b.boxQueries, a.boxQueries, 0.1);
+    within(b.distances, a.distances, 0.1);
+    within(b.lookUps, a.lookUps, 0.1);
+  });
+
+  test('finds of each house what it finds of one', { timeout: 60_000 }, () => {
+    const each = (plan: Plan) => evaluate(plan, caseOf(plan)).findings.filter((f) => f.rule !== 'gas/meter-capacity');
+    expect(each(some)).toHaveLength(each(one).length * copiesFor(house, 1000));
+  });
+});
+
+test('one evaluation builds one network and solves gas once, however many rules ask for them', () => {
+  const plan = demoPlan('flat');
+  evaluate(plan, caseOf(plan));
+  expect([work.networks, work.gas]).toEqual([1, 1]);
+});
+
+test('a plan without gas solves none', () => {
+  const plan = demoPlan('flat');
+  evaluate({ ...plan, runs: {}, legs: {}, stretches: {}, nodes: {}, items: {} }, caseOf(plan));
+  expect(work.networks).toBe(1);
+});

@@ -1,5 +1,5 @@
-import type { Case, Plan } from '../plan/plan.ts';
 import { readPlan } from '../files/format/read-plan.ts';
+import type { Case, Plan } from '../plan/plan.ts';
 import { BadCall, type Call, type Terminal } from './define-verb.ts';
 
 /** The plan in the file the call names. A broken file is refused with what and where; nothing is guessed. */
@@ -27,7 +27,8 @@ export function chosenCase(plan: Plan, asked: string | true | undefined): Case {
   if (asked === undefined || asked === true) return { option: first, when: first === null ? 'before' : 'after' };
   const [left = '', right] = asked.split(':');
   const when = right ?? left;
-  if (when !== 'before' && when !== 'after') throw new BadCall(`--case is before, after or OPTION:after, not "${asked}"`);
+  if (when !== 'before' && when !== 'after')
+    throw new BadCall(`--case is before, after or OPTION:after, not "${asked}"`);
   if (right === undefined) return { option: first, when };
   const option = options.find((o) => o.id === left) ?? options.find((o) => o.name === left);
   if (!option) {

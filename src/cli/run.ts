@@ -1,9 +1,9 @@
 import { BAD_INPUT, BadCall, FINE, type Terminal, type Verb } from './define-verb.ts';
 import { readCall } from './read-call.ts';
 
-const VERBS = Object.values(
-  import.meta.glob<Verb>('./verbs/*.verb.ts', { eager: true, import: 'default' }),
-).sort((a, b) => (a.id < b.id ? -1 : 1));
+const VERBS = Object.values(import.meta.glob<Verb>('./verbs/*.verb.ts', { eager: true, import: 'default' })).sort(
+  (a, b) => (a.id < b.id ? -1 : 1),
+);
 
 function help(): string {
   const lines = VERBS.map((v) => `  kickset ${v.usage}\n      ${v.about}`);
@@ -32,7 +32,9 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     if (!verb) throw new BadCall(`there is no "${name}"; there are ${VERBS.map((v) => v.id).join(', ')}`);
     const odd = Object.keys(call.flags).find((f) => !verb.flags.includes(f));
     if (odd !== undefined) {
-      throw new BadCall(`${name} does not know --${odd}; it knows ${verb.flags.map((f) => `--${f}`).join(', ') || 'none'}`);
+      throw new BadCall(
+        `${name} does not know --${odd}; it knows ${verb.flags.map((f) => `--${f}`).join(', ') || 'none'}`,
+      );
     }
     return await verb.run({ words, flags: call.flags }, terminal);
   } catch (error) {

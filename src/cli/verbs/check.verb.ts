@@ -29,11 +29,19 @@ export default defineVerb({
     const plan = openFile(call, terminal, usage);
     const report = evaluate(plan, chosenCase(plan, call.flags.case));
     if (call.flags.json) {
-      terminal.out(`${JSON.stringify({ case: report.case, counts: report.counts, findings: report.findings }, null, 2)}\n`);
+      terminal.out(
+        `${JSON.stringify({ case: report.case, counts: report.counts, findings: report.findings }, null, 2)}\n`,
+      );
     } else {
       const { stop, check, note, cantTell } = report.counts;
       const answers = report.sections.map((s) => `${s.title}: ${s.answer}`);
-      const text = [...answers, '', ...report.findings.map(say), '', `${stop} stop, ${check} check, ${cantTell} can't tell, ${note} note`];
+      const text = [
+        ...answers,
+        '',
+        ...report.findings.map(say),
+        '',
+        `${stop} stop, ${check} check, ${cantTell} can't tell, ${note} note`,
+      ];
       terminal.out(`${text.join('\n')}\n`);
     }
     return report.counts.stop > 0 ? SOME_STOP : FINE;

@@ -1,5 +1,5 @@
-import { drawSvg } from '../../drawing/draw-svg.ts';
 import type { View } from '../../drawing/display-list.ts';
+import { drawSvg } from '../../drawing/draw-svg.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { BadCall, defineVerb, FINE } from '../define-verb.ts';
 import { chosenCase, openFile } from '../open-file.ts';
@@ -12,12 +12,14 @@ function viewOf(plan: Plan, asked: string | true | undefined): View {
   if (kind === 'plan') {
     const storeys = Object.values(plan.storeys);
     const found = of === '' ? storeys[0] : (plan.storeys[of] ?? storeys.find((s) => s.name === of));
-    if (!found) throw new BadCall(`there is no storey "${of}"; there is ${storeys.map((s) => s.id).join(', ') || 'none'}`);
+    if (!found)
+      throw new BadCall(`there is no storey "${of}"; there is ${storeys.map((s) => s.id).join(', ') || 'none'}`);
     return { kind: 'plan', storey: found.id };
   }
   if (kind === 'face') {
     if (!plan.walls[of]) throw new BadCall(`there is no wall "${of}"`);
-    if (side !== 'left' && side !== 'right') throw new BadCall(`a wall is seen from its left or its right, not "${side}"`);
+    if (side !== 'left' && side !== 'right')
+      throw new BadCall(`a wall is seen from its left or its right, not "${side}"`);
     return { kind: 'face', wall: of, side };
   }
   throw new BadCall(`--view is plan:STOREY or face:WALL:SIDE, not "${String(asked)}"`);

@@ -9,7 +9,10 @@ function list(json: boolean): string {
   if (json) return `${JSON.stringify(all, null, 2)}\n`;
   const lines = all.flatMap((s) => [
     `${s.id}: ${s.title}`,
-    ...s.inputs.map((i) => `    ${i.key}${i.required ? '' : ' (may be left out)'}: ${i.label}${i.unit ? `, ${i.unit}` : ''}${i.choices ? `; one of ${i.choices.join(', ')}` : ''}`),
+    ...s.inputs.map(
+      (i) =>
+        `    ${i.key}${i.required ? '' : ' (may be left out)'}: ${i.label}${i.unit ? `, ${i.unit}` : ''}${i.choices ? `; one of ${i.choices.join(', ')}` : ''}`,
+    ),
   ]);
   return `${lines.join('\n')}\n`;
 }
@@ -44,7 +47,8 @@ export default defineVerb({
     if (json) terminal.out(`${JSON.stringify(working, null, 2)}\n`);
     else {
       const steps = working.steps.map(
-        (s) => `  ${s.label}: ${s.result ? sayQuantity(s.result) : ''}${s.how ? ` (${s.how})` : ''}${s.cites.length > 0 ? ` [${s.cites.map((c) => `${c.source}, ${c.clause}`).join('; ')}]` : ''}`,
+        (s) =>
+          `  ${s.label}: ${s.result ? sayQuantity(s.result) : ''}${s.how ? ` (${s.how})` : ''}${s.cites.length > 0 ? ` [${s.cites.map((c) => `${c.source}, ${c.clause}`).join('; ')}]` : ''}`,
       );
       const assumed = working.assumed.map((a) => `  assumed: ${a}`);
       const end = working.result ? sayQuantity(working.result) : `can't tell: ${working.missing.join(', ')}`;

@@ -46,14 +46,34 @@ export function useHidden(name: PaneName): ReadonlySet<string> {
 
 type Seen = Pick<Pane, 'camera' | 'width' | 'height' | 'view'>;
 
-function byGroup(list: DisplayList): ReadonlyMap<PainterGroup, readonly Part[]> {
-  const found = new Map<PainterGroup, Part[]>();
-  for (const item of list.items) {
+/** Parts by painter's group, in their order. */
+export function byGroup<T extends { readonly group: PainterGroup }>(
+  items: readonly T[],
+): ReadonlyMap<PainterGroup, readonly T[]> {
+  const found = new Map<PainterGroup, T[]>();
+  for (const item of items) {
     const group = found.get(item.group);
     if (group) group.push(item);
     else found.set(item.group, [item]);
   }
   return found;
+}
+
+/**
+ * Groups that hold the very same parts as before stay the very same list, so that a change of pipes does not draw the
+ * walls again.
+ */
+export function keepSame(
+  before: ReadonlyMap<PainterGroup, readonly Part[]>,
+  now: ReadonlyMap<PainterGroup, readonly Part[]>,
+): ReadonlyMap<PainterGroup, readonly Part[]> {
+  const kept = new Map<PainterGroup, readonly Part[]>();
+  for (const [group, parts] of now) {
+    const old = before.get(group);
+    const same = old !== undefined && old.length === parts.length && parts.every((p, i) => p.items === old[i]?.items);
+    kept.set(group, same ? old : parts);
+  }
+  return kept;
 }
 
 function marksOf(list: DisplayList): PlacedMark[] {
@@ -101,8 +121,10 @@ export function usePicture(
       }),
     [seen, plan, view, pane, findings, selection],
   );
+  const before = useRef<ReadonlyMap<PainterGroup, readonly Part[]>>(new Map());
   return useMemo(() => {
-    const groups = byGroup(list);
+    const groups = keepSame(before.current, byGroup(list.items));
+    before.current = groups;
     return {
       group: (group) => groups.get(group) ?? NONE,
       band: bandParts(plan, seen, selection),

@@ -41,6 +41,7 @@ function judgeOne(given: Given, params: Params, clash: Clash): Fault[] {
     at: atPlace(clash.storey, clash.at, true),
     more: clash.more,
     unverified: wanted.is === 'known' && wanted.sureness === 'memory',
+    cites: [{ source: wanted.cite.source, clause: wanted.cite.clause, table: wanted.cite.table }],
   };
   if (!clash.sizeKnown && !overlap)
     return [{ outcome: 'cantTell', ...shared, missing: ['the size of a pipe nobody read'] }];

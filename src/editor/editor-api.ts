@@ -47,6 +47,7 @@ export interface InHand {
   readonly pointKind: string;
   readonly itemKind: string;
   readonly openingKind: 'door' | 'window' | 'vent' | 'archway';
+  readonly voidKind: 'floor' | 'ceiling' | 'boxing' | 'slab' | 'duct';
   readonly wallThicknessMm: number;
   readonly wallConstruction: string;
 }

@@ -27,6 +27,7 @@ export function startInHand(storey: string, assumptions: Assumptions): InHand {
     pointKind: 'boiler',
     itemKind: 'isolation-valve',
     openingKind: 'door',
+    voidKind: 'ceiling',
     wallThicknessMm: assumptions.wallThicknessMm,
     wallConstruction: 'block',
   };

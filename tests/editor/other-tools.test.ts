@@ -190,3 +190,78 @@ describe('keys', () => {
     expect(Object.keys(editor.store.getState().plan.runs)).toHaveLength(3);
   });
 });
+
+describe('the room tool', () => {
+  test('chooses a named space, names a new one, and says where nothing closes', () => {
+    const { editor, id } = drawn();
+    const hand = handOn(editor);
+    editor.setTool('room');
+    hand.tap(3000, 1500);
+    expect(editor.store.getState().selection).toEqual([{ map: 'rooms', id: id.kitchen }]);
+    expect(editor.store.getState().history.undo).toEqual([]);
+    editor.run('room.delete', { room: id.kitchen });
+    hand.tap(3000, 1500);
+    expect(Object.values(editor.store.getState().plan.rooms)).toMatchObject([{ seed: { x: 3000, y: 1500 } }]);
+    hand.tap(-2000, 1500);
+    expect(editor.store.getState().said?.text).toMatch(/No walls close/);
+  });
+});
+
+describe('the void tool', () => {
+  const voids = (editor: ReturnType<typeof editorOf>) => Object.values(editor.store.getState().plan.voids);
+
+  test('draws a box in one drag, between the heights of its kind', () => {
+    const editor = editorOf();
+    editor.setTool('void');
+    handOn(editor).play('down 0,0 move 900,600 move 2000,1000 up');
+    expect(voids(editor)).toMatchObject([
+      {
+        kind: 'ceiling',
+        outline: [
+          { x: 0, y: 0 },
+          { x: 2000, y: 0 },
+          { x: 2000, y: 1000 },
+          { x: 0, y: 1000 },
+        ],
+        bottom: { from: 'ceiling', of: 'ground', mm: 0 },
+        top: { from: 'ceiling', of: 'ground', mm: 250 },
+        sureness: 'assumed',
+      },
+    ]);
+    expect(editor.store.getState().history.undo).toEqual(['draw ceiling void']);
+  });
+
+  test('outlines by corners and closes on the first one; corners in line are no void', () => {
+    const editor = editorOf();
+    const hand = handOn(editor);
+    editor.setTool('void');
+    editor.setInHand({ voidKind: 'floor' });
+    hand.tap(0, 0);
+    hand.tap(1000, 0);
+    press(editor, 'Enter');
+    expect(editor.store.getState().said?.text).toMatch(/three corners/);
+    hand.tap(1000, 700);
+    hand.tap(2000, 700);
+    press(editor, 'Backspace');
+    hand.tap(0, 700);
+    hand.tap(5, 5);
+    expect(voids(editor)).toMatchObject([
+      { kind: 'floor', top: { from: 'floor', mm: 0 }, bottom: { from: 'floor', mm: -250 } },
+    ]);
+    expect(voids(editor)[0]?.outline).toHaveLength(4);
+  });
+});
+
+describe('the tool for unseen pipe', () => {
+  test('joins two places with a stretch that is only bounded', () => {
+    const { editor, id } = drawn();
+    const hand = handOn(editor);
+    editor.setTool('stretch');
+    hand.tap(1500, 2000);
+    hand.tap(2500, 2500);
+    const [stretch] = Object.values(editor.store.getState().plan.stretches);
+    expect(stretch).toMatchObject({ a: id['gas.7'], tube: { size: null }, bends: { lo: 0 } });
+    expect(stretch!.lengthMm.lo).toBeLessThan(stretch!.lengthMm.hi);
+    expect(editor.store.getState().history.undo).toEqual(['draw unseen stretch']);
+  });
+});

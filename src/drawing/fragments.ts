@@ -44,7 +44,7 @@ export function fragments(plan: Plan, view: View, chosen: Case, options: Fragmen
     : planFragments(plan, plane.storey, alive, stripped);
   const all = [
     ...building,
-    ...pipeFragments(plan, plane, pipes),
+    ...pipeFragments(plan, plane, pipes, alive),
     ...itemFragments(plan, plane, pipes, alive, stripped),
   ];
   const ranked = all.map((fragment, i) => ({ fragment, i, rank: RANK.get(fragment.layer) ?? 0 }));

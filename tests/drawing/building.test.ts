@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { makePoint } from '../../src/catalogue/make-point.ts';
 import type { AreaItem, Fragment, LineItem, Vec } from '../../src/drawing/display-list.ts';
 import { fragments } from '../../src/drawing/fragments.ts';
 import type { Plan } from '../../src/plan/plan.ts';
@@ -131,5 +132,30 @@ describe('a wall face', () => {
     const outside = fragments(plan, { kind: 'face', wall: 'BN', side: 'left' }, AFTER);
     const box = find(outside, 'openings', 'bw3')?.box;
     expect([box?.minX, box?.maxX]).toEqual([9000 - 2700, 9000 - 1500]);
+  });
+});
+
+describe('room to be kept clear', () => {
+  const clear = (fields: Record<string, number>) => {
+    const plan = room(page());
+    const place = {
+      on: 'wall',
+      wall: 'w-n',
+      side: 'left',
+      from: 'a',
+      alongMm: 2000,
+      standOffMm: 0,
+      height: { from: 'floor', of: 'S', mm: 1300 },
+    } as const;
+    plan.points.b = makePoint('boiler', { id: 'b', storey: 'S', place, option: 'A', fields });
+    return lines(find(drawn(plan), 'points', 'b')).filter((l) => l.closed);
+  };
+  test('is a dotted edge where the sheet told it, and nothing where it did not', () => {
+    expect(clear({})).toEqual([]);
+    const [edge] = clear({ clearFrontMm: 600, clearSidesMm: 50 });
+    const ys = edge?.pts.map((p) => p[1]) ?? [];
+    expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(900);
+    const xs = edge?.pts.map((p) => p[0]) ?? [];
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(500);
   });
 });

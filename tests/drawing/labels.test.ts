@@ -199,3 +199,53 @@ describe('by scale', () => {
     expect(texts(201)).toEqual([]);
   });
 });
+
+describe('a chosen run is measured', () => {
+  test('its legs carry their lengths, centre to centre', () => {
+    const plan = page();
+    run(plan, 'g', [
+      [0, 0, 100],
+      [2400, 0, 100],
+      [2400, 1300, 100],
+    ]);
+    run(
+      plan,
+      'c',
+      [
+        [0, 2000, 100],
+        [2400, 2000, 100],
+      ],
+      { service: 'cold' },
+    );
+    const list = annotate(fragments(plan, PLAN_VIEW, AFTER), {
+      plan,
+      view: PLAN_VIEW,
+      mmPerPaperMm: 50,
+      measured: new Set(['g']),
+    });
+    const sizes = labels(list).filter(({ item }) => item.size === 'dimension');
+    expect(sizes.map(({ item }) => [item.text, item.turnDeg])).toEqual([
+      ['2400', 0],
+      ['1300', 90],
+    ]);
+  });
+  test('what is assumed has a dotted underline', () => {
+    const plan = page();
+    run(
+      plan,
+      'g',
+      [
+        [0, 0, 100],
+        [2400, 0, 100],
+      ],
+      { option: null, sureness: 'assumed' },
+    );
+    const list = annotate(fragments(plan, PLAN_VIEW, AFTER), {
+      plan,
+      view: PLAN_VIEW,
+      mmPerPaperMm: 50,
+      measured: new Set(['g']),
+    });
+    expect(labels(list).find(({ item }) => item.size === 'dimension')?.item.underline).toBe('dotted');
+  });
+});

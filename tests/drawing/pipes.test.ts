@@ -7,7 +7,7 @@ import { pipesInView } from '../../src/drawing/pipes/pipes-in-view.ts';
 import { planPlane } from '../../src/drawing/pipes/plane.ts';
 import { aliveIn } from '../../src/network/cases.ts';
 import type { Plan } from '../../src/plan/plan.ts';
-import { AFTER, BEFORE, node, PLAN_VIEW, page, room, run, stretch, wall } from './small-plan.ts';
+import { AFTER, BEFORE, ceilingVoid, node, PLAN_VIEW, page, room, run, stretch, wall } from './small-plan.ts';
 
 const drawn = (plan: Plan, chosen: typeof AFTER | typeof BEFORE = AFTER): readonly Fragment[] =>
   fragments(plan, PLAN_VIEW, chosen);
@@ -336,5 +336,25 @@ describe('banks', () => {
     const line = lineOf(drawn(plan), 'a-1');
     expect(spreadMm(line.spread?.[0], 50)[1]).toBeCloseTo(0);
     expect(spreadMm(lineOf(drawn(plan), 'b-1').spread?.[0], 50)[1]).toBeCloseTo(-65);
+  });
+});
+
+describe('pipes in a void', () => {
+  const said = (z: number) => {
+    const plan = page();
+    ceilingVoid(plan, 'v');
+    run(plan, 'g', [
+      [0, 500, z],
+      [3000, 500, z],
+    ]);
+    return flags(drawn(plan)).filter((f) => f.includes('batten'));
+  };
+  test('the flag says over, through or under', () => {
+    expect(said(2300)).toEqual(['G at 2300, over the battens']);
+    expect(said(2200)).toEqual(['G at 2200, through the battens']);
+    expect(said(2155)).toEqual(['G at 2155, under the battens']);
+  });
+  test('under the ceiling there is nothing to say', () => {
+    expect(said(2000)).toEqual([]);
   });
 });

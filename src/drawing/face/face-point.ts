@@ -4,6 +4,7 @@ import type { Plan } from '../../plan/plan.ts';
 import type { Point } from '../../plan/records/pipework.ts';
 import type { Fragment, Vec, Wish } from '../display-list.ts';
 import { makeFragment } from '../fragments/fragment.ts';
+import { keepClear } from '../fragments/keep-clear.ts';
 import { pointEdge } from '../fragments/point.fragment.ts';
 import { symbolItems } from '../fragments/symbol-items.ts';
 import type { PipeState } from '../pipes/leg-style.ts';
@@ -114,5 +115,12 @@ export function facePoint(
     small: true,
   };
   const sizes = appliance && state !== 'strip' ? clearances(box, beside, point.sureness === 'assumed') : [];
-  return makeFragment(point.id, 'points', 'point', items, [...letters, ...sizes, ...(appliance ? [told] : [])]);
+  const clear = state === 'strip' ? [] : keepClear(point, 'front', at);
+  return makeFragment(
+    point.id,
+    'points',
+    'point',
+    [...clear, ...items],
+    [...letters, ...sizes, ...(appliance ? [told] : [])],
+  );
 }

@@ -1,6 +1,7 @@
 import { resolveHeight } from '../../geometry/heights.ts';
 import { joistLines } from '../../geometry/joist-lines.ts';
 import { direction } from '../../geometry/vec.ts';
+import { voidHeights } from '../../geometry/void-stretches.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Void } from '../../plan/records/building.ts';
 import { outlineRings } from '../building/joist-edges.ts';
@@ -32,9 +33,9 @@ export function joistZ(plan: Plan, v: Void): { low: number; high: number } | und
 /** A void where it meets a face: a wash between its heights, its joists cut or seen along. */
 export function faceVoid(plan: Plan, v: Void, plane: FacePlane): Item[] {
   const line = cutLine(plan, plane);
-  const bottom = v.bottom ? resolveHeight(plan, v.bottom)?.z : undefined;
-  const top = v.top ? resolveHeight(plan, v.top)?.z : undefined;
-  if (!line || v.kind === 'slab' || bottom === undefined || top === undefined || top <= bottom) return [];
+  const heights = voidHeights(plan, v);
+  if (!line || !heights) return [];
+  const { bottom, top } = heights;
   const items: Item[] = [];
   const cuts = cutBy(outlineRings(v), line, plane);
   for (const cut of cuts) {

@@ -1,3 +1,4 @@
+import type { Alive } from '../../network/cases.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { PlanNode } from '../../plan/records/pipework.ts';
 import type { Fragment, Spread, Wish } from '../display-list.ts';
@@ -10,6 +11,7 @@ import type { PipesInView } from '../pipes/pipes-in-view.ts';
 import { type Plane, viewKey } from '../pipes/plane.ts';
 import { type Riser, risersOf } from '../pipes/risers.ts';
 import { endSpread, jointSpread, type Shifts, spreadKey } from '../pipes/spread-of.ts';
+import { voidWords } from '../pipes/void-words.ts';
 import { wallProbe } from '../pipes/wall-probe.ts';
 import { levelOf } from '../text/say-level.ts';
 import { fallFragment } from './fall.fragment.ts';
@@ -57,7 +59,10 @@ interface Surroundings {
   readonly joints: ReadonlyMap<string, Joint>;
   readonly shifts: Shifts;
   readonly behind: ReadonlyMap<DrawnLeg, readonly Crossing[]>;
+  /** Said of a bank by one of its legs. */
   readonly words: ReadonlyMap<DrawnLeg, string>;
+  /** Said of a leg that runs in a void. */
+  readonly inVoid: ReadonlyMap<DrawnLeg, string>;
 }
 
 function legFragments(leg: DrawnLeg, around: Surroundings): Fragment[] {
@@ -71,19 +76,27 @@ function legFragments(leg: DrawnLeg, around: Surroundings): Fragment[] {
   const spread = [endSpread(leg, ends[0], shifts), endSpread(leg, ends[1], shifts)] as const;
   const trim = [trimAt(leg.vertexA), trimAt(leg.vertexB)] as const;
   const gaps = gapsOf(around.behind.get(leg) ?? [], shifts);
-  const said = around.words.get(leg);
+  const said = [around.words.get(leg), around.inVoid.get(leg)].filter((text) => text !== undefined);
   const shift = shifts.get(leg);
   const own: Spread | undefined = shift && [shift];
-  const leansOn = [leg, spreadKey(spread[0]), spreadKey(spread[1]), trim[0], trim[1], gapKey(gaps), said];
+  const leansOn = [leg, spreadKey(spread[0]), spreadKey(spread[1]), trim[0], trim[1], gapKey(gaps), said.join('; ')];
   return remember(leg.record, `leg:${key}`, plan, leansOn, () => {
     const at = [(leg.a[0] + leg.b[0]) / 2, (leg.a[1] + leg.b[1]) / 2] as const;
     const along = [leg.a, leg.b] as const;
-    const bank: Wish[] =
-      said === undefined
-        ? []
-        : [{ w: 'flag', at, what: said, how: null, rank: 6, along, ...(own ? { spread: own } : {}) }];
+    const told = said.map(
+      (what): Wish => ({
+        w: 'flag',
+        at,
+        what,
+        how: null,
+        rank: 6,
+        along,
+        clearMm: 0.6,
+        ...(own ? { spread: own } : {}),
+      }),
+    );
     const fall = fallFragment(leg, own);
-    return [legFragment(leg, { spread, trim, gaps, wishes: bank }), ...(fall ? [fall] : [])];
+    return [legFragment(leg, { spread, trim, gaps, wishes: told }), ...(fall ? [fall] : [])];
   });
 }
 
@@ -122,7 +135,7 @@ const isMarked = (joint: Joint, node: PlanNode): boolean =>
   (joint.is === 'end' && node.place.on === 'storey');
 
 /** Fragments of legs, stretches, rises and the places where they meet, for either projection. */
-export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView): Fragment[] {
+export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, alive: Alive): Fragment[] {
   const inPlan = plane.view.kind === 'plan';
   const { banks, shifts } = inPlan ? banksOf(pipes, wallProbe(plan, plane.storey)) : { banks: [], shifts: NO_SHIFTS };
   const joints = new Map<string, Joint>();
@@ -135,6 +148,7 @@ export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView): Fra
     shifts,
     behind: crossings(pipes.legs),
     words: bankWords(plan, banks, plane),
+    inVoid: inPlan ? voidWords(plan, plane.storey, pipes.legs, alive) : new Map(),
   };
   const risers = risersOf(pipes.legs);
   const lines = pipes.legs.flatMap((leg) =>

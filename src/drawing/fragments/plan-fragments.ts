@@ -8,6 +8,7 @@ import { stateOf } from '../pipes/pipes-in-view.ts';
 import { makeFragment } from './fragment.ts';
 import { openingFragment } from './opening.fragment.ts';
 import { pointFragment } from './point.fragment.ts';
+import { roofFragment } from './roof.fragment.ts';
 import { voidFragment } from './void.fragment.ts';
 import { floorsFragment, wallsFragment } from './wall.fragment.ts';
 
@@ -48,6 +49,9 @@ export function planFragments(plan: Plan, storeyId: string, alive: Alive, stripp
   for (const v of Object.values(plan.voids)) {
     if (v.storey === storeyId && alive.has('voids', v.id))
       found.push(remember(v, 'void', plan, [], () => voidFragment(v)));
+  }
+  for (const roof of Object.values(plan.roofs)) {
+    if (roof.storey === storeyId) found.push(remember(roof, 'roof', plan, [], () => roofFragment(roof)));
   }
   for (const opening of openings) {
     const wall = plan.walls[opening.wall];

@@ -8,6 +8,7 @@ import { PEN } from '../look/tokens.ts';
 import type { PipeState } from '../pipes/leg-style.ts';
 import { levelOf } from '../text/say-level.ts';
 import { makeFragment } from './fragment.ts';
+import { keepClear } from './keep-clear.ts';
 import { symbolItems } from './symbol-items.ts';
 
 /** Pen and ink by what becomes of it; assumed things have a dashed outline. */
@@ -61,6 +62,7 @@ export function pointFragment(plan: Plan, point: Point, state: PipeState): Fragm
   const flags = words(plan, point, state, frame.origin.z, at(0, d / 2));
   const turned = Math.abs(frame.right.x) < Math.abs(frame.right.y);
   const { items, letters } = symbolItems(shown, at, edge, turned ? [d / 2, w / 2] : [w / 2, d / 2], flags.length > 0);
+  const clear = state === 'strip' ? [] : keepClear(point, 'above', at);
   const gone = state === 'strip' ? crossedOut(at, w, d, edge) : [];
-  return makeFragment(point.id, 'points', 'point', [...items, ...gone], [...letters, ...flags]);
+  return makeFragment(point.id, 'points', 'point', [...clear, ...items, ...gone], [...letters, ...flags]);
 }

@@ -10,6 +10,8 @@ const STEP_MM = 2;
 const END_MM = 0.8;
 /** Beside the line, when none of its legs is long enough to carry a plate. */
 const BESIDE_MM = 1.2;
+/** Each mm further off makes it less plain whose tag it is. */
+const ASTRAY = 0.6;
 /** Nodes this far past twice the plate can be covered by no place that is tried. */
 const REACH_MM = 4;
 
@@ -134,7 +136,7 @@ function besideLeg(leg: TagLeg, size: { w: number; h: number }, to: Obstacles, n
       const at: Vec = [x + sx * (dx + more), y + sy * (dy + more)];
       const box = boxAt(at[0], at[1], size.w, size.h);
       if (!to.isFree(box) || nodes.some((n) => holds(grow(box, 0.4), n))) continue;
-      const cost = to.cost(box) + Math.hypot(at[0] - x, at[1] - y) / 10;
+      const cost = to.cost(box) + more * ASTRAY;
       if (!best || cost < best.cost) best = { at, cost };
     }
   }

@@ -1,5 +1,5 @@
-import { resolveHeight } from '../../geometry/heights.ts';
 import { insideArea } from '../../geometry/outlines.ts';
+import { voidHeights } from '../../geometry/void-stretches.ts';
 import type { Alive } from '../../network/cases.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Void } from '../../plan/records/building.ts';
@@ -28,9 +28,8 @@ export function voidsAtPlace(plan: Plan, storey: string, at: Xy | null, alive: A
     .filter((v) => v.storey === storey && v.kind !== 'slab' && alive.has('voids', v.id))
     .filter((v) => at !== null && insideArea(at, v.outline, v.holes))
     .flatMap((record): CutVoid[] => {
-      const bottom = record.bottom ? resolveHeight(plan, record.bottom)?.z : undefined;
-      const top = record.top ? resolveHeight(plan, record.top)?.z : undefined;
-      return bottom === undefined || top === undefined || top <= bottom ? [] : [{ record, bottom, top }];
+      const heights = voidHeights(plan, record);
+      return heights ? [{ record, bottom: heights.bottom, top: heights.top }] : [];
     })
     .sort((a, b) => a.bottom - b.bottom || (a.record.id < b.record.id ? -1 : 1));
 }

@@ -5,7 +5,11 @@ import { findBrowser } from './find-browser.mjs';
 
 const top = dirname(dirname(fileURLToPath(import.meta.url)));
 const port = Number(process.env.E2E_PORT ?? 4179);
-const address = `http://127.0.0.1:${port}`;
+/** A page that is served already, built with KICKSET_TEST=1; else one is built and served for this run. */
+const served = process.env.E2E_ADDRESS;
+const address = served ?? `http://127.0.0.1:${port}`;
+/** Times are only worth reading on a machine that does nothing else, so they are taken when asked for. */
+const bench = process.env.E2E_BENCH === '1';
 
 const inWorker = process.env.TEST_WORKER_INDEX !== undefined;
 const found = await findBrowser();
@@ -15,7 +19,7 @@ const inherited = Object.entries(process.env).filter((entry): entry is [string, 
 
 export default defineConfig({
   testDir: '.',
-  testMatch: '**/*.spec.ts',
+  testMatch: bench ? 'perf/*.spec.ts' : '*.spec.ts',
   outputDir: '../test-results',
   reporter: 'list',
   workers: 1,
@@ -28,6 +32,7 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: 'Europe/London',
     hasTouch: true,
+    actionTimeout: 5_000,
     // Workers and pages under test keep the policy that users get.
     bypassCSP: false,
     serviceWorkers: 'block',
@@ -40,19 +45,23 @@ export default defineConfig({
   },
   projects: [
     { name: 'tablet', use: { viewport: { width: 1180, height: 820 } } },
-    // Counts of draws and widths of letters do not differ with the size of the page: measured once.
+    // Counts of draws, widths of letters and what a tool does with a pointer do not differ with the size of the page.
     {
       name: 'phone',
       use: { viewport: { width: 390, height: 844 } },
-      testIgnore: ['**/perf/**', '**/font-widths.spec.ts'],
+      testIgnore: ['**/perf/**', '**/counts.spec.ts', '**/editing.spec.ts', '**/font-widths.spec.ts'],
     },
   ],
-  webServer: {
-    command: `npx vite build --logLevel warn && npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
-    cwd: top,
-    env: { KICKSET_TEST: '1' },
-    url: address,
-    reuseExistingServer: false,
-    timeout: 120_000,
-  },
+  ...(served === undefined
+    ? {
+        webServer: {
+          command: `npx vite build --logLevel warn && npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
+          cwd: top,
+          env: { KICKSET_TEST: '1' },
+          url: address,
+          reuseExistingServer: false,
+          timeout: 120_000,
+        },
+      }
+    : {}),
 });

@@ -42,11 +42,9 @@ export function fragments(plan: Plan, view: View, chosen: Case, options: Fragmen
   const building = face
     ? faceFragments(plan, face, alive, stripped)
     : planFragments(plan, plane.storey, alive, stripped);
-  const all = [
-    ...building,
-    ...pipeFragments(plan, plane, pipes, alive),
-    ...itemFragments(plan, plane, pipes, alive, stripped),
-  ];
+  const drawn = pipeFragments(plan, plane, pipes, alive);
+  const items = itemFragments(plan, plane, pipes, alive, stripped, drawn.spreadAt);
+  const all = [...building, ...drawn.fragments, ...items];
   const ranked = all.map((fragment, i) => ({ fragment, i, rank: RANK.get(fragment.layer) ?? 0 }));
   return ranked.sort((a, b) => a.rank - b.rank || a.i - b.i).map(({ fragment }) => fragment);
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { makeItem } from '../../src/catalogue/items.ts';
 import type { Fragment, Item, LineItem, MarkItem } from '../../src/drawing/display-list.ts';
 import { fragments } from '../../src/drawing/fragments.ts';
 import { spreadMm } from '../../src/drawing/paint/spread.ts';
@@ -307,6 +308,15 @@ describe('banks', () => {
 
   test('says how many, at what heights, once', () => {
     expect(flags(drawn(nested())).filter((f) => f.startsWith('bank'))).toEqual(['bank of 3 at 150, 210, 270']);
+  });
+
+  test('what stands in a line moves with it', () => {
+    const plan = nested();
+    plan.items.v = makeItem('isolation-valve', { id: 'v', node: 'f.1', option: 'A' });
+    const all = drawn(plan);
+    const mark = itemsOf(all, 'v')[0] as MarkItem;
+    const line = lineOf(all, 'f-1');
+    expect(spreadMm(mark.spread, 50)).toEqual(spreadMm(line.spread?.[1], 50));
   });
 
   test('never spread on a wall face', () => {

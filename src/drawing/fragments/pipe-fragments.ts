@@ -134,8 +134,14 @@ const isMarked = (joint: Joint, node: PlanNode): boolean =>
   joint.is === 'reducer' ||
   (joint.is === 'end' && node.place.on === 'storey');
 
+export interface PipeDrawing {
+  readonly fragments: readonly Fragment[];
+  /** How a place where pipes meet moves when its bank is spread: what stands there moves along. */
+  spreadAt(vertex: string): Spread | undefined;
+}
+
 /** Fragments of legs, stretches, rises and the places where they meet, for either projection. */
-export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, alive: Alive): Fragment[] {
+export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, alive: Alive): PipeDrawing {
   const inPlan = plane.view.kind === 'plan';
   const { banks, shifts } = inPlan ? banksOf(pipes, wallProbe(plan, plane.storey)) : { banks: [], shifts: NO_SHIFTS };
   const joints = new Map<string, Joint>();
@@ -154,5 +160,8 @@ export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, aliv
   const lines = pipes.legs.flatMap((leg) =>
     leg.endOn ? risersFragment(leg, risers.get(leg), around) : legFragments(leg, around),
   );
-  return [...lines, ...jointFragments(around)];
+  return {
+    fragments: [...lines, ...jointFragments(around)],
+    spreadAt: (vertex) => jointSpread(joints.get(vertex), shifts),
+  };
 }

@@ -35,6 +35,8 @@ export function createEvaluator(port: Port): Evaluator {
     return finished;
   };
   port.onmessage = ({ data }) => {
+    // After a breakdown an old answer may still come in: it belongs to nobody any more.
+    if (!atWork || data.n !== n) return;
     const told = done()?.told ?? [];
     for (const t of told) {
       if (data.ok) t.report(data.report);

@@ -1,4 +1,5 @@
 import { screen, setOver } from '../app/screen.ts';
+import { usePhone } from '../app/use-phone.ts';
 import { useEditor, useEditorState, useScreen } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { inHandWords } from './in-hand-words.ts';
@@ -8,20 +9,15 @@ import './bench.css';
 
 /** The tools, starting at the hand that holds the tablet; at the far end, what is in hand. */
 export function Bench({ phone }: { readonly phone: boolean }) {
-  const keys = toolKeys();
+  const keys = toolKeys().filter((k) => (phone ? k.phone : k.tablet));
   if (phone) {
     return (
       <div className="bench" role="toolbar" aria-label="Tools">
         <StepKey which="undo" />
-        {keys
-          .filter((k) => k.phone)
-          .map((k) => (
-            <Tool key={k.id} tool={k} />
-          ))}
-        <button type="button" className="tool" onClick={() => setOver('more')}>
-          <Icon name="more" />
-          More
-        </button>
+        {keys.map((k) => (
+          <Tool key={k.id} tool={k} />
+        ))}
+        <More />
       </div>
     );
   }
@@ -33,10 +29,23 @@ export function Bench({ phone }: { readonly phone: boolean }) {
       {keys.map((k, i) => (
         <ToolInGroup key={k.id} tool={k} parted={i > 0 && keys[i - 1]?.group !== k.group} />
       ))}
+      <More />
       <span className="bench-part" />
       <InHand />
       <EndKey />
     </div>
+  );
+}
+
+/** The tools that have no place here. One of them in hand shows in its key. */
+function More() {
+  const phone = usePhone();
+  const other = useEditorState((s) => toolKeys().find((k) => k.id === s.tool && !(phone ? k.phone : k.tablet)));
+  return (
+    <button type="button" className="tool more" aria-pressed={other !== undefined} onClick={() => setOver('more')}>
+      <Icon name={other?.icon ?? 'more'} />
+      {other?.label ?? 'More'}
+    </button>
   );
 }
 

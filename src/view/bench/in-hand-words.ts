@@ -24,6 +24,12 @@ export function inHandWords(state: EditorState): readonly [string, string] {
       return [`in hand: wall ${inHand.wallThicknessMm}`, live || inHand.wallConstruction];
     case 'opening':
       return [`in hand: ${inHand.openingKind}`, live];
+    case 'void':
+      return [`in hand: ${inHand.voidKind} void`, live];
+    case 'room':
+      return ['in hand: room', live];
+    case 'stretch':
+      return ['in hand: unseen pipe', live];
     case 'tape':
       return ['in hand: tape', live];
     default: {

@@ -1,16 +1,19 @@
 import { toolsInOrder } from '../../editor/tools/tools.ts';
 
-/** A key of the bench. Groups are parted by a line; those with `phone` stay on a phone's bench, the others go under "more". */
+/** A key of the bench. Groups are parted by a line; those that have no place on it go under "more". */
 export interface ToolKey {
   readonly id: string;
   readonly label: string;
   readonly icon: string;
   readonly letter: string;
   readonly group: 'pipe' | 'house';
+  /** Has a place on a phone's bench. */
   readonly phone: boolean;
+  /** Has a place on a tablet's. */
+  readonly tablet: boolean;
 }
 
-/** Where a tool stands on the bench; one that is not named here comes after the pipes. */
+/** Where a tool stands on the bench; one that is not named here is found under "more". */
 const PLACES: readonly Pick<ToolKey, 'id' | 'group' | 'phone'>[] = [
   { id: 'run', group: 'pipe', phone: true },
   { id: 'tee', group: 'pipe', phone: false },
@@ -22,8 +25,15 @@ const PLACES: readonly Pick<ToolKey, 'id' | 'group' | 'phone'>[] = [
   { id: 'opening', group: 'house', phone: false },
 ];
 
+let keys: readonly ToolKey[] | undefined;
+
 /** Every tool the editor has, in the order of the bench. */
 export function toolKeys(): readonly ToolKey[] {
+  keys ??= inOrder();
+  return keys;
+}
+
+function inOrder(): readonly ToolKey[] {
   const place = (id: string): number => {
     const at = PLACES.findIndex((p) => p.id === id);
     return at < 0 ? PLACES.length : at;
@@ -39,6 +49,7 @@ export function toolKeys(): readonly ToolKey[] {
         letter: t.key.toUpperCase(),
         group: known?.group ?? 'house',
         phone: known?.phone ?? false,
+        tablet: known !== undefined,
       };
     });
 }

@@ -41,6 +41,8 @@ function TrayFor({ tool }: { readonly tool: string }) {
   if (tool === 'item') return <ItemRows />;
   if (tool === 'wall') return <WallRows />;
   if (tool === 'opening') return <OpeningRows />;
+  if (tool === 'void') return <VoidRows />;
+  if (tool === 'tape' || tool === 'room') return <HeightRow />;
   return <PipeRows />;
 }
 
@@ -241,6 +243,21 @@ function OpeningRows() {
       {OPENING_KINDS.map((k) => (
         <Pick key={k.value} on={k.value === inHand.openingKind} onPick={() => set({ openingKind: k.value })}>
           {k.label}
+        </Pick>
+      ))}
+    </Row>
+  );
+}
+
+const VOID_KINDS = ['ceiling', 'floor', 'boxing', 'slab', 'duct'] as const;
+
+function VoidRows() {
+  const [inHand, set] = useInHand();
+  return (
+    <Row label="Void">
+      {VOID_KINDS.map((kind) => (
+        <Pick key={kind} on={kind === inHand.voidKind} onPick={() => set({ voidKind: kind })}>
+          {kind}
         </Pick>
       ))}
     </Row>

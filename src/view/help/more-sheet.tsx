@@ -1,12 +1,14 @@
 import { Dialog } from '../app/dialog.tsx';
 import { screen, setOver } from '../app/screen.ts';
+import { usePhone } from '../app/use-phone.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { toolKeys } from '../bench/tools.ts';
 import { Icon } from '../look/icon.tsx';
 
-/** On a phone: the tools that have no place on the bench, and the rest of the page. */
+/** The tools that have no place on the bench, and the rest of the page. */
 export default function MoreSheet() {
   const editor = useEditor();
+  const phone = usePhone();
   const tool = useEditorState((s) => s.tool);
   const last = useEditorState((s) => s.history.redo.at(-1));
   const take = (id: string): void => {
@@ -17,7 +19,7 @@ export default function MoreSheet() {
     <Dialog title="More">
       <div className="tool-grid">
         {toolKeys()
-          .filter((k) => !k.phone)
+          .filter((k) => !(phone ? k.phone : k.tablet))
           .map((k) => (
             <button key={k.id} type="button" className="key" aria-pressed={k.id === tool} onClick={() => take(k.id)}>
               <Icon name={k.icon} />

@@ -14,6 +14,8 @@ const HEAD_PX = 34;
 const MARGIN_PX = 14;
 /** Narrower than this it is the ribbon of a phone: no heading, figures close by. */
 const NARROW_PX = 80;
+/** Its figures are a little smaller, so that letters and height stand on one line. */
+const NARROW_TEXT = 0.9;
 
 interface Across {
   /** Left edge of the section, and its width, px. */
@@ -21,7 +23,7 @@ interface Across {
   readonly px: number;
 }
 
-const acrossOf = (width: number): Across => (width < NARROW_PX ? { left: 34, px: 12 } : { left: 52, px: width - 58 });
+const acrossOf = (width: number): Across => (width < NARROW_PX ? { left: 37, px: 9 } : { left: 52, px: width - 58 });
 
 /** The scale of the face, where one is folded up, so that a height can be followed straight across; else all of the storey. */
 function useScale(heights: StoreyHeights | null, heightPx: number, headPx: number): RibbonScale | null {
@@ -68,7 +70,7 @@ interface CutProps {
 
 function Cut({ heights, scale, width, height, work, storey }: CutProps) {
   const across = acrossOf(width);
-  const perPaperMm = look.screen.pxPerMm;
+  const perPaperMm = look.screen.pxPerMm * (width < NARROW_PX ? NARROW_TEXT : 1);
   const { list, levels } = useRibbon(across.px / scale.perMm, perPaperMm / scale.perMm);
   const parts = useMemo(() => list.items, [list]);
   const frame = useMemo(

@@ -118,10 +118,30 @@ function useMarkTaps(name: PaneName) {
   };
 }
 
+const SWIPE_PX = 36;
+
+/** The fold: a key, and for a hand that has just come over the edge, a swipe down along it. */
 function FoldLine() {
   const editor = useEditor();
+  const from = useRef<number | null>(null);
   return (
-    <div className="fold-line">
+    <div
+      className="fold-line"
+      onPointerDown={(e) => {
+        from.current = e.clientY;
+      }}
+      onPointerMove={(e) => {
+        if (from.current === null || e.clientY - from.current < SWIPE_PX) return;
+        from.current = null;
+        editor.foldUp(null);
+      }}
+      onPointerUp={() => {
+        from.current = null;
+      }}
+      onPointerCancel={() => {
+        from.current = null;
+      }}
+    >
       <button type="button" className="fold-key" onClick={() => editor.foldUp(null)}>
         <span>fold down</span>
       </button>

@@ -1,3 +1,4 @@
+import { useEffect } from 'react';
 import type { Case, Plan } from '../../plan/plan.ts';
 import { openChapter, setOver } from '../app/screen.ts';
 import { useEditor, useEditorState, useKept, useReport, useSession } from '../app/use-session.ts';
@@ -12,6 +13,7 @@ import './strip.css';
 export function Strip() {
   return (
     <div className="strip">
+      <Title />
       <JobName />
       <CaseSwitch />
       <div className="strip-right">
@@ -23,6 +25,15 @@ export function Strip() {
       </div>
     </div>
   );
+}
+
+/** The page's own heading and title: what this is, and which job is open. */
+function Title() {
+  const name = useEditorState((s) => s.plan.name);
+  useEffect(() => {
+    document.title = name === '' ? 'Kickset' : `${name}, Kickset`;
+  }, [name]);
+  return <h1 className="out-of-sight">{name === '' ? 'Kickset' : `Kickset: ${name}`}</h1>;
 }
 
 function JobName() {

@@ -1,11 +1,14 @@
 import { pointKinds } from '../catalogue/point-kinds.ts';
 import { services } from '../catalogue/services.ts';
-import { sayTubeSize } from '../catalogue/tubes.ts';
+import { sayTubeSize, tubeKinds } from '../catalogue/tubes.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Tube } from '../plan/records/pipework.ts';
 
 /** "Cold", "Heating return": a service as it is said. An unknown one says its own id. */
 export const sayService = (service: string): string => services.get(service)?.label ?? service;
+
+/** "copper", "plastic overflow pipe": a kind of tube inside a sentence. */
+export const sayTubeKind = (t: Tube): string => tubeKinds.get(t.kind)?.label.toLowerCase() ?? t.kind;
 
 /** "22", "28", "a size nobody read". */
 export function saySize(t: Tube): string {

@@ -3,7 +3,7 @@ import type { Edge, Network } from '../../network/network.ts';
 import { figure } from '../../reference/figure.ts';
 import { edition } from '../../reference/tables.ts';
 import type { Piece } from '../../report/piece.ts';
-import { saySize } from '../say-names.ts';
+import { saySize, sayTubeKind } from '../say-names.ts';
 
 /** Rows of the support tables are said by kind and spoken size. */
 function rowKey(edge: Edge): string {
@@ -49,7 +49,7 @@ export function clipPieces(network: Network): Piece[] {
           ...shared,
           amount: 0,
           unverified: false,
-          unresolved: `clip spacing of ${edge.tube.kind} ${label} has not been read`,
+          unresolved: `clip spacing of ${sayTubeKind(edge.tube)} ${label} has not been read`,
         },
       ];
     }

@@ -19,16 +19,23 @@ function standing(plan: Plan, height: HeightRef, storey: string): HeightRef {
   return { from: 'floor', of: storey, mm, assumed: { lo: mm + z.lo - z.z, hi: mm + z.hi - z.z } };
 }
 
-/** Heights that lean on a void, a room or a point that goes keep the z they have. */
-function freeHeights(before: Plan, draft: Plan, gone: ReadonlySet<string>): void {
+const LEANT_ON: readonly RecordMap[] = ['voids', 'rooms', 'points'];
+
+/**
+ * Heights that lean on a void, a room or a point that goes keep the z they have. What leans is looked for in the plan as
+ * it was: reading every record of a draft is slow, and a command that deletes does not make such records before.
+ */
+function freeHeights(before: Plan, draft: Plan, all: readonly Doomed[]): void {
+  const gone = new Set(all.filter((d) => LEANT_ON.includes(d.map)).map((d) => d.id));
+  if (gone.size === 0) return;
   const leans = (h: HeightRef | null | undefined): h is HeightRef => h != null && h.of !== null && gone.has(h.of);
-  for (const node of Object.values(draft.nodes)) {
-    if (node.place.on === 'storey' && leans(node.place.height)) {
-      node.place.height = standing(before, node.place.height, node.place.storey);
-    }
+  for (const { id, place: was } of Object.values(before.nodes)) {
+    const place = was.on === 'storey' && leans(was.height) ? draft.nodes[id]?.place : undefined;
+    if (place?.on === 'storey' && was.on === 'storey') place.height = standing(before, was.height, was.storey);
   }
-  for (const point of Object.values(draft.points)) {
-    if (leans(point.place.height)) point.place.height = standing(before, point.place.height, point.storey);
+  for (const { id, place: was, storey } of Object.values(before.points)) {
+    const point = leans(was.height) ? draft.points[id] : undefined;
+    if (point) point.place.height = standing(before, was.height, storey);
   }
   for (const v of Object.values(draft.voids)) {
     if (leans(v.bottom)) v.bottom = standing(before, v.bottom, v.storey);
@@ -41,15 +48,17 @@ function freeHeights(before: Plan, draft: Plan, gone: ReadonlySet<string>): void
 }
 
 /** Pipes that met a point which goes end in the open at the same place. */
-function freeTails(before: Plan, draft: Plan, gone: ReadonlySet<string>): void {
-  for (const node of Object.values(draft.nodes)) {
-    if (node.place.on !== 'connection' || !gone.has(node.place.point)) continue;
-    const was = before.nodes[node.id];
-    const place = was && nodePlace(before, was);
-    const of = before.points[node.place.point];
-    const storey = place?.storey ?? of?.storey ?? Object.keys(before.storeys)[0] ?? '';
-    const z = place?.at.z ?? 0;
-    const height: HeightRef = { from: 'floor', of: storey, mm: z - (floorZ(before, storey) ?? 0) };
+function freeTails(before: Plan, draft: Plan, all: readonly Doomed[]): void {
+  const gone = new Set(all.filter((d) => d.map === 'points').map((d) => d.id));
+  if (gone.size === 0) return;
+  for (const was of Object.values(before.nodes)) {
+    if (was.place.on !== 'connection' || !gone.has(was.place.point)) continue;
+    const node = draft.nodes[was.id];
+    if (!node) continue;
+    const place = nodePlace(before, was);
+    const storey = place?.storey ?? before.points[was.place.point]?.storey ?? Object.keys(before.storeys)[0] ?? '';
+    const mm = (place?.at.z ?? 0) - (floorZ(before, storey) ?? 0);
+    const height: HeightRef = { from: 'floor', of: storey, mm };
     node.place = { on: 'storey', storey, x: place?.at.x ?? 0, y: place?.at.y ?? 0, height };
   }
 }
@@ -107,10 +116,11 @@ function forget(draft: Plan, gone: ReadonlySet<string>): void {
  * overrides and list edits stay: they are statements of the user, and fit again if the thing comes back.
  */
 export function removeAll(before: Plan, draft: Plan, doomed: readonly Doomed[]): void {
+  if (doomed.length === 0) return;
   const all = follow(before, doomed);
   const gone = new Set(all.map((d) => d.id));
-  freeTails(before, draft, gone);
-  freeHeights(before, draft, gone);
+  freeTails(before, draft, all);
+  freeHeights(before, draft, all);
   for (const point of Object.values(draft.points)) {
     if (point.place.on === 'wall' && gone.has(point.place.wall)) freePoint(before, point);
   }

@@ -1,12 +1,18 @@
+import { isDraft } from 'immer';
+import { incidence } from '../../network/displace/incidence.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Leg, Stretch } from '../../plan/records/pipework.ts';
 
-/** Legs that end at a node, in the order of the document. */
-export const legsAt = (plan: Plan, node: string): Leg[] =>
-  Object.values(plan.legs).filter((l) => l.a === node || l.b === node);
+/** Legs that end at a node. A draft is read through, since it changes; of a plan the joints are known. */
+export function legsAt(plan: Plan, node: string): readonly Leg[] {
+  if (!isDraft(plan)) return incidence(plan).legsAt(node);
+  return Object.values(plan.legs).filter((l) => l.a === node || l.b === node);
+}
 
-export const stretchesAt = (plan: Plan, node: string): Stretch[] =>
-  Object.values(plan.stretches).filter((s) => s.a === node || s.b === node);
+export function stretchesAt(plan: Plan, node: string): readonly Stretch[] {
+  if (!isDraft(plan)) return incidence(plan).stretchesAt(node);
+  return Object.values(plan.stretches).filter((s) => s.a === node || s.b === node);
+}
 
 /** Services that meet at a node: those of its pipes and that of its tail. */
 export function servicesAt(plan: Plan, node: string): Set<string> {

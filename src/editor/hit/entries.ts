@@ -1,6 +1,6 @@
 import type { Vec, View } from '../../drawing/display-list.ts';
 import { connectionPlace, pointFrame, toHouse, wallSide } from '../../geometry/hosting.ts';
-import { nodePlace, type Place } from '../../geometry/places.ts';
+import { nodePlace } from '../../geometry/places.ts';
 import { roomFaces } from '../../geometry/rooms.ts';
 import { add, scale } from '../../geometry/vec.ts';
 import type { Alive } from '../../network/cases.ts';
@@ -43,18 +43,18 @@ export interface Entry {
 /** How far off a face still belongs to it, mm: as far as a boiler reaches into the room. */
 const FACE_REACH_MM = 700;
 
-type Extra = Partial<Pick<Entry, 'owner' | 'service' | 'ends' | 'gone'>>;
-const entry = (kind: EntryKind, id: string, shape: Shape, extra: Extra = {}): Entry => ({
-  ...boxOf(shape),
-  kind,
-  id,
-  owner: null,
-  service: null,
-  ends: [],
-  gone: false,
-  shape,
-  ...extra,
-});
+interface Extra {
+  readonly owner?: string | null;
+  readonly service?: string | null;
+  readonly ends?: readonly Xyz[];
+  readonly gone?: boolean;
+}
+
+function entry(kind: EntryKind, id: string, shape: Shape, extra: Extra = {}): Entry {
+  const { minX, minY, maxX, maxY } = boxOf(shape);
+  const { owner = null, service = null, ends = [], gone = false } = extra;
+  return { minX, minY, maxX, maxY, kind, id, owner, service, shape, ends, gone };
+}
 
 /** Outline of a point's box in a view; undefined where it has no place. */
 export function pointRing(plan: Plan, plane: WorkPlane, point: Point): Vec[] | undefined {
@@ -78,7 +78,8 @@ export function pointRing(plan: Plan, plane: WorkPlane, point: Point): Vec[] | u
   return corners.map((c) => plane.onto(toHouse(frame, c)));
 }
 
-interface Gather {
+/** What the entries of one view are made from. */
+export interface Gather {
   readonly plan: Plan;
   readonly view: View;
   readonly plane: WorkPlane;
@@ -87,59 +88,76 @@ interface Gather {
   readonly span: number;
 }
 
-/** On this floor, or near enough to this side of the wall. */
-function shows(g: Gather, places: readonly { at: Xyz; storey: string }[]): boolean {
-  if (g.view.kind === 'plan') return places.some((p) => p.storey === g.storey);
-  return places.some((p) => {
-    const depth = g.plane.depth(p.at);
-    const [s] = g.plane.onto(p.at);
-    return depth >= -FACE_REACH_MM / 2 && depth <= FACE_REACH_MM && s >= -1 && s <= g.span + 1;
-  });
+export function gather(plan: Plan, view: View, plane: WorkPlane, alive: Alive): Gather {
+  const wall = view.kind === 'face' ? plan.walls[view.wall] : undefined;
+  const storey = view.kind === 'plan' ? view.storey : wall?.storey;
+  return { plan, view, plane, alive, storey, span: wall ? wallSide(wall, 'left').lengthMm : 0 };
 }
 
+interface Spot {
+  readonly at: Xyz;
+  readonly storey: string;
+}
+
+/** On this floor, or near enough to this side of the wall. */
+function shows(g: Gather, p: Spot): boolean {
+  if (g.view.kind === 'plan') return p.storey === g.storey;
+  const depth = g.plane.depth(p.at);
+  const [s] = g.plane.onto(p.at);
+  return depth >= -FACE_REACH_MM / 2 && depth <= FACE_REACH_MM && s >= -1 && s <= g.span + 1;
+}
+
+type Fated = 'nodes' | 'legs' | 'stretches' | 'items' | 'points' | 'walls' | 'openings' | 'voids';
+
 /** Standing, or gone in this case but part of it; null for what belongs elsewhere. */
-function standing(
-  g: Gather,
-  map: 'nodes' | 'legs' | 'stretches' | 'items' | 'points' | 'walls' | 'openings' | 'voids',
-  id: string,
-) {
+function standing(g: Gather, map: Fated, id: string): { gone: boolean } | null {
   if (g.alive.has(map, id)) return { gone: false };
   const state = g.alive.state(id);
   return g.alive.case.when === 'after' && (state === 'strip' || state === 'cap') ? { gone: true } : null;
 }
 
+function nodeEntry(g: Gather, id: string): Entry | null {
+  const node = g.plan.nodes[id];
+  const place = node && node.place.on === 'storey' ? nodePlace(g.plan, node) : undefined;
+  const life = place && shows(g, place) ? standing(g, 'nodes', id) : null;
+  if (!place || !life) return null;
+  return entry('node', id, { is: 'spot', at: g.plane.onto(place.at) }, { gone: life.gone, ends: [place.at] });
+}
+
+function pipeEntry(g: Gather, map: 'legs' | 'stretches', id: string): Entry | null {
+  const pipe = g.plan[map][id];
+  const [na, nb] = pipe ? [g.plan.nodes[pipe.a], g.plan.nodes[pipe.b]] : [];
+  const [a, b] = [na && nodePlace(g.plan, na), nb && nodePlace(g.plan, nb)];
+  if (!pipe || !a || !b || (!shows(g, a) && !shows(g, b))) return null;
+  const life = standing(g, map, id);
+  if (!life) return null;
+  const shape: Shape = { is: 'line', a: g.plane.onto(a.at), b: g.plane.onto(b.at) };
+  const service = g.plan.runs[pipe.run]?.service ?? null;
+  return entry(map === 'legs' ? 'leg' : 'stretch', id, shape, { gone: life.gone, service, ends: [a.at, b.at] });
+}
+
+function itemEntry(g: Gather, id: string): Entry | null {
+  const node = g.plan.nodes[g.plan.items[id]?.node ?? ''];
+  const place = node && nodePlace(g.plan, node);
+  const life = place && shows(g, place) ? standing(g, 'items', id) : null;
+  if (!place || !life) return null;
+  return entry('item', id, { is: 'spot', at: g.plane.onto(place.at) }, { gone: life.gone, ends: [place.at] });
+}
+
+export const PIPEWORK = ['nodes', 'legs', 'stretches', 'items'] as const;
+
+/** A record of the pipework as it lies in the view; null where it does not show in it. */
+export function pipeworkEntry(g: Gather, map: (typeof PIPEWORK)[number], id: string): Entry | null {
+  if (map === 'nodes') return nodeEntry(g, id);
+  return map === 'items' ? itemEntry(g, id) : pipeEntry(g, map, id);
+}
+
 function* pipes(g: Gather): Generator<Entry> {
-  const places = new Map<string, Place>();
-  for (const node of Object.values(g.plan.nodes)) {
-    const place = nodePlace(g.plan, node);
-    if (!place) continue;
-    places.set(node.id, place);
-    const life = standing(g, 'nodes', node.id);
-    if (!life || node.place.on === 'connection' || !shows(g, [place])) continue;
-    yield entry('node', node.id, { is: 'spot', at: g.plane.onto(place.at) }, { ...life, ends: [place.at] });
-  }
-  for (const [kind, map] of [
-    ['leg', 'legs'],
-    ['stretch', 'stretches'],
-  ] as const) {
-    for (const pipe of Object.values(g.plan[map])) {
-      const a = places.get(pipe.a);
-      const b = places.get(pipe.b);
-      const life = a && b && standing(g, map, pipe.id);
-      if (!a || !b || !life || !shows(g, [a, b])) continue;
-      const shape: Shape = { is: 'line', a: g.plane.onto(a.at), b: g.plane.onto(b.at) };
-      yield entry(kind, pipe.id, shape, {
-        ...life,
-        service: g.plan.runs[pipe.run]?.service ?? null,
-        ends: [a.at, b.at],
-      });
+  for (const map of PIPEWORK) {
+    for (const id of Object.keys(g.plan[map])) {
+      const made = pipeworkEntry(g, map, id);
+      if (made) yield made;
     }
-  }
-  for (const item of Object.values(g.plan.items)) {
-    const place = places.get(item.node);
-    const life = place && standing(g, 'items', item.id);
-    if (!place || !life || !shows(g, [place])) continue;
-    yield entry('item', item.id, { is: 'spot', at: g.plane.onto(place.at) }, { ...life, ends: [place.at] });
   }
 }
 
@@ -147,7 +165,7 @@ function* points(g: Gather): Generator<Entry> {
   for (const point of Object.values(g.plan.points)) {
     const frame = pointFrame(g.plan, point);
     const life = frame && standing(g, 'points', point.id);
-    if (!frame || !life || !shows(g, [{ at: frame.origin, storey: point.storey }])) continue;
+    if (!frame || !life || !shows(g, { at: frame.origin, storey: point.storey })) continue;
     const ring = pointRing(g.plan, g.plane, point);
     if (ring) yield entry('point', point.id, { is: 'area', ring }, { ...life, ends: [frame.origin] });
     for (const c of point.connections) {
@@ -240,11 +258,7 @@ function* rooms(g: Gather): Generator<Entry> {
 }
 
 /** Everything of a plan that shows in a view and stands in a case, or is taken out by it. */
-export function* entriesOf(plan: Plan, view: View, plane: WorkPlane, alive: Alive): Generator<Entry> {
-  const wall = view.kind === 'face' ? plan.walls[view.wall] : undefined;
-  const storey = view.kind === 'plan' ? view.storey : wall?.storey;
-  const span = wall ? wallSide(wall, 'left').lengthMm : 0;
-  const g: Gather = { plan, view, plane, alive, storey, span };
+export function* entriesOf(g: Gather): Generator<Entry> {
   yield* pipes(g);
   yield* points(g);
   yield* building(g);

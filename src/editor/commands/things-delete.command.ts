@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { RECORD_MAPS } from '../../plan/plan.ts';
 import { type Doomed, removeAll } from './cascade.ts';
 import { defineCommand, refuse } from './define-command.ts';
+import { joinLegs } from './join-legs.ts';
 import { partRuns } from './part-runs.ts';
 
 const DELETABLE = RECORD_MAPS.filter((map) => map !== 'storeys' && map !== 'options');
@@ -9,7 +10,8 @@ const PIPEWORK: readonly string[] = ['runs', 'legs', 'stretches', 'points', 'ite
 
 /**
  * Deletes what is chosen, with all that cannot stand without it. After the work, surveyed pipework is not deleted but
- * marked to strip out: it is still in the house. A node in the middle of a run goes with the legs that meet in it.
+ * marked to strip out: it is still in the house. A node that pipe goes straight through leaves one leg; any other goes with
+ * the legs that meet in it.
  */
 export default defineCommand({
   id: 'things.delete',
@@ -27,7 +29,7 @@ export default defineCommand({
       const record = draft[map][id] ?? refuse('Some of it is no longer there.');
       const surveyed = PIPEWORK.includes(map) && 'option' in record && record.option === null;
       if (option && surveyed) option.fates[id] = 'strip';
-      else doomed.push({ map, id });
+      else if (map !== 'nodes' || args.things.length > 1 || !joinLegs(draft, id, ctx)) doomed.push({ map, id });
     }
     removeAll(ctx.before, draft, doomed);
     return partRuns(ctx.before, draft, new Set(Object.keys(draft.runs)), ctx);

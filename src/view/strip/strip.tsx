@@ -1,11 +1,12 @@
 import { useEffect } from 'react';
-import type { Case, Plan } from '../../plan/plan.ts';
+import type { Case } from '../../plan/plan.ts';
 import { openChapter, setOver } from '../app/screen.ts';
 import { useEditor, useEditorState, useKept, useReport, useSession } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { KickMark, KickUnderline } from '../look/kick.tsx';
 import { FindingMark, OUTCOME_WORD } from '../look/mark.tsx';
 import { RadioKeys } from '../look/radio-keys.tsx';
+import { casesOf } from './cases.ts';
 import { sayKept } from './say-kept.ts';
 import './strip.css';
 
@@ -53,15 +54,6 @@ function JobName() {
       </span>
     </button>
   );
-}
-
-/** Before the work, then one key for each option after it. */
-export function casesOf(plan: Plan): readonly { readonly chosen: Case; readonly label: string }[] {
-  const options = Object.values(plan.options).sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
-  return [
-    { chosen: { option: null, when: 'before' }, label: 'Before' },
-    ...options.map((o) => ({ chosen: { option: o.id, when: 'after' } as const, label: `After, ${o.name}` })),
-  ];
 }
 
 const caseKey = (c: Case): string => (c.when === 'before' ? 'before' : `after ${c.option ?? ''}`);

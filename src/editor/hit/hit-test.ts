@@ -1,6 +1,6 @@
 import type { Vec } from '../../drawing/display-list.ts';
 import type { Selected } from '../editor-api.ts';
-import type { Entry, EntryKind } from './entries.ts';
+import type { Entry, EntryKind } from './pipework-entries.ts';
 import { distanceTo } from './shapes.ts';
 import { around, type ViewIndex } from './view-index.ts';
 

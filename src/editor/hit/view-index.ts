@@ -4,7 +4,8 @@ import { aliveIn } from '../../network/cases.ts';
 import { incidence } from '../../network/displace/incidence.ts';
 import type { Case, Plan } from '../../plan/plan.ts';
 import { type WorkPlane, workPlane } from '../input/work-plane.ts';
-import { type Entry, entriesOf, gather, PIPEWORK, pipeworkEntry } from './entries.ts';
+import { entriesOf } from './entries.ts';
+import { type Entry, gather, PIPEWORK, pipeworkEntry } from './pipework-entries.ts';
 
 /** Box index of what shows in one view. `visited` counts the records handed out since it was made. */
 export interface ViewIndex {

@@ -1,7 +1,7 @@
 import type { Vec } from '../../drawing/display-list.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
-import type { Entry } from '../hit/entries.ts';
+import type { Entry } from '../hit/pipework-entries.ts';
 import type { Target } from '../input/pick.ts';
 import type { WorkPlane } from '../input/work-plane.ts';
 

@@ -1,7 +1,7 @@
 import type { Vec } from '../../drawing/display-list.ts';
 import { distance3 } from '../../geometry/vec.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
-import type { Entry } from '../hit/entries.ts';
+import type { Entry } from '../hit/pipework-entries.ts';
 import { apart, nearestOn } from '../hit/shapes.ts';
 import { defineSnap, type SnapContext } from './define-snap.ts';
 

@@ -1,7 +1,7 @@
 import { makePoint, type PointChoices } from '../../catalogue/make-point.ts';
 import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { floorZ } from '../../geometry/heights.ts';
-import { pointRing } from '../hit/entries.ts';
+import { pointRing } from '../hit/point-entries.ts';
 import { TOLERANCE_PX } from '../input/tolerance.ts';
 import { workPlane } from '../input/work-plane.ts';
 import { storeyOf } from '../panes.ts';

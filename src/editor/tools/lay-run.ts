@@ -1,0 +1,173 @@
+import { nodePlace } from '../../geometry/places.ts';
+import { legsAt, servicesAt } from '../commands/legs-at.ts';
+import { heightOf, raised } from '../commands/place-arg.ts';
+import type { KeyInput, Outcome } from '../editor-api.ts';
+import { apart } from '../hit/shapes.ts';
+import type { Pick } from '../input/pick.ts';
+import { SLOP_PX } from '../input/tolerance.ts';
+import type { SnapOptions } from '../snap/define-snap.ts';
+import type { ToolContext, ToolEvent } from './define-tool.ts';
+import { aimed, emptyRunMemory, frameOf, lastPlace, type RunMemory, routeOf, showRun, wayOf } from './live-run.ts';
+import { placeOfPick } from './route-path.ts';
+
+type Ctx = ToolContext<RunMemory>;
+const DOUBLE_TAP_MS = 400;
+const MOST_DIGITS = 6;
+
+function forget(ctx: Ctx): void {
+  Object.assign(ctx.memory, emptyRunMemory());
+  ctx.draft(null);
+  ctx.caught(null);
+  ctx.typed('');
+}
+
+export function options(ctx: Ctx): SnapOptions {
+  const { memory, plan } = ctx;
+  const from = lastPlace(ctx);
+  const end = memory.ends.at(-1);
+  const { plane } = frameOf(ctx);
+  const way = wayOf(ctx);
+  const own = end === undefined ? [] : [end, ...legsAt(plan, end).map((l) => l.id)];
+  return {
+    service: ctx.inHand.service,
+    without: new Set(own),
+    ...(from ? { from, earlier: memory.start ? [memory.start.at] : [] } : {}),
+    ...(way ? { way } : {}),
+    ...(from && plane.kind === 'face' ? { depth: plane.depth(from) } : {}),
+  };
+}
+
+/** The service of what the first tap caught goes into the hand: a tail knows what it is for. */
+function takeService(ctx: Ctx, pick: Pick): void {
+  const { target } = pick;
+  const service =
+    target?.is === 'connection'
+      ? target.service
+      : target?.is === 'leg'
+        ? ctx.plan.runs[ctx.plan.legs[target.leg]?.run ?? '']?.service
+        : target?.is === 'node'
+          ? [...servicesAt(ctx.plan, target.node)][0]
+          : undefined;
+  if (service !== undefined && service !== ctx.inHand.service) ctx.setInHand({ service });
+}
+
+/** A run that starts on a pipe goes on at the height of that pipe; from a tail it goes to the height in hand. */
+function takeHeight(ctx: Ctx, { at, target }: Pick): void {
+  const { plan } = ctx;
+  const leg = target?.is === 'leg' ? plan.legs[target.leg] : undefined;
+  const node = plan.nodes[target?.is === 'node' ? target.node : (leg?.a ?? '')];
+  const z = node && nodePlace(plan, node)?.at.z;
+  if (node && z !== undefined) ctx.setInHand({ height: raised(heightOf(node), at.z - z) });
+}
+
+/** The first tap on an open end goes on with that run. */
+export function begin(ctx: Ctx, pick: Pick): void {
+  const { memory, plan } = ctx;
+  memory.start = pick;
+  takeService(ctx, pick);
+  takeHeight(ctx, pick);
+  if (pick.target?.is !== 'node') return;
+  const [only, another] = legsAt(plan, pick.target.node);
+  const run = only && plan.runs[only.run];
+  if (!run || another) return;
+  memory.run = run.id;
+  memory.ends = [pick.target.node];
+  ctx.setInHand({ service: run.service, tube: only.tube, joining: run.joining, turns: run.turns });
+}
+
+function commit(ctx: Ctx): Outcome | null {
+  const { memory, inHand } = ctx;
+  const route = routeOf(ctx);
+  const pick = aimed(ctx);
+  if (!route || !pick || route.path.length === 0) return null;
+  const { service, tube, joining, turns } = inHand;
+  const end = memory.ends.at(-1);
+  const path = [...route.path];
+  if (memory.run === null || end === undefined) {
+    if (!memory.start) return null;
+    const start = placeOfPick({ ...frameOf(ctx) }, memory.start);
+    return ctx.commit('run.start', { service, joining, turns, tube, path: [start, ...path] });
+  }
+  const ends = pick.target !== null && pick.target.is !== 'wall';
+  return ctx.commit(ends ? 'run.finish' : 'run.extend', { run: memory.run, from: end, tube, path });
+}
+
+/** One placed node: one step. Gives the next state. */
+export function place(ctx: Ctx): string {
+  const { memory } = ctx;
+  const target = aimed(ctx)?.target ?? null;
+  const outcome = commit(ctx);
+  if (!outcome?.ok) return 'aiming';
+  if (memory.run === null) memory.run = outcome.made[0] ?? null;
+  const end = outcome.made.at(-1);
+  if (end !== undefined) memory.ends = [...memory.ends, end];
+  memory.typed = '';
+  if (target && target.is !== 'wall') {
+    forget(ctx);
+    return 'idle';
+  }
+  memory.aim = null;
+  showRun(ctx);
+  return 'aiming';
+}
+
+/** Same place twice in a moment: the run is kept as it is, its end open. */
+export function isSecondTap(ctx: Ctx, event: ToolEvent): boolean {
+  const last = ctx.memory.lastTap;
+  ctx.memory.lastTap = { screen: event.screen, time: event.time };
+  return (
+    last !== null &&
+    event.time - last.time < DOUBLE_TAP_MS &&
+    apart(last.screen, event.screen) < 2 * SLOP_PX[event.kind]
+  );
+}
+
+function takeBack(ctx: Ctx): string {
+  const { memory } = ctx;
+  if (memory.typed !== '') memory.typed = memory.typed.slice(0, -1);
+  else if (memory.ends.length > 0 && memory.run !== null && ctx.undo().ok) {
+    memory.ends = memory.ends.slice(0, -1);
+    if (!ctx.plan.runs[memory.run]) memory.run = null;
+    if (memory.ends.length === 0 && memory.start === null) return leave(ctx);
+  }
+  showRun(ctx);
+  return 'aiming';
+}
+
+export function leave(ctx: Ctx): string {
+  forget(ctx);
+  return 'idle';
+}
+
+export function typedKey(ctx: Ctx, key: KeyInput): string | undefined {
+  const { memory } = ctx;
+  if (/^\d$/.test(key.key)) {
+    memory.typed = (memory.typed + key.key).replace(/^0+/, '').slice(0, MOST_DIGITS);
+    showRun(ctx);
+    return 'aiming';
+  }
+  if (key.key === 'Backspace') return takeBack(ctx);
+  if (key.key === 'Enter') return memory.typed === '' ? leave(ctx) : place(ctx);
+  if (key.key === 'Escape') {
+    if (memory.typed === '') return leave(ctx);
+    memory.typed = '';
+    showRun(ctx);
+    return 'aiming';
+  }
+  return undefined;
+}
+
+/** Steps taken back elsewhere take the ends with them. */
+export function catchUp(ctx: Ctx): string | undefined {
+  const { memory, plan } = ctx;
+  if (memory.run !== null) {
+    memory.ends = memory.ends.filter((id) => plan.nodes[id]);
+    if (!plan.runs[memory.run]) memory.run = null;
+    if (memory.run === null) return leave(ctx);
+  }
+  showRun(ctx);
+  return undefined;
+}
+
+export const moved = (ctx: Ctx, event: ToolEvent): boolean =>
+  ctx.memory.pressed !== null && apart(ctx.memory.pressed, event.screen) >= SLOP_PX[event.kind];

@@ -1,7 +1,6 @@
 import { lazy, Suspense, useMemo } from 'react';
 import { LiveRegion } from '../a11y/live-region.tsx';
 import { Bench } from '../bench/bench.tsx';
-import { Tray } from '../bench/tray.tsx';
 import { Panel, SheetPanel } from '../panels/panel.tsx';
 import { Ribbon } from '../ribbon/ribbon.tsx';
 import { Canvas } from '../stage/canvas.tsx';
@@ -13,6 +12,7 @@ import { usePhone } from './use-phone.ts';
 import { SessionContext, useEditorState, useScreen } from './use-session.ts';
 import './frame.css';
 
+const Tray = lazy(() => import('../bench/tray.tsx').then((m) => ({ default: m.Tray })));
 const WordsScreen = lazy(() => import('../words/words-screen.tsx'));
 const JobsScreen = lazy(() => import('../jobs/jobs-screen.tsx'));
 const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
@@ -62,7 +62,11 @@ function Parts() {
         {empty && !words && tool === 'select' && <EmptyPage />}
         {readOnly !== null && <p className="read-only">{readOnly}</p>}
         <LiveRegion />
-        {tray && <Tray />}
+        {tray && (
+          <Suspense fallback={null}>
+            <Tray />
+          </Suspense>
+        )}
       </main>
       <aside className="frame-panel" data-stop={stop} aria-label="Answers">
         {beside ? (

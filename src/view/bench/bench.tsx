@@ -42,7 +42,13 @@ function More() {
   const phone = usePhone();
   const other = useEditorState((s) => toolKeys().find((k) => k.id === s.tool && !(phone ? k.phone : k.tablet)));
   return (
-    <button type="button" className="tool more" aria-pressed={other !== undefined} onClick={() => setOver('more')}>
+    <button
+      type="button"
+      className="tool more"
+      aria-label={other ? `More, ${other.label} in hand` : 'More'}
+      aria-pressed={other !== undefined}
+      onClick={() => setOver('more')}
+    >
       <Icon name={other?.icon ?? 'more'} />
       {other?.label ?? 'More'}
     </button>

@@ -1,14 +1,25 @@
+import { lazy, Suspense } from 'react';
 import { useReport } from '../app/use-session.ts';
 import { FindingsChapter } from './findings-chapter.tsx';
-import { Inspect } from './inspect/inspect.tsx';
-import { JobChapter } from './job-chapter.tsx';
-import { ListChapter } from './list-chapter.tsx';
 import { RunsChapter } from './runs-chapter.tsx';
 import { SectionChapter } from './section-chapter.tsx';
 import { ThingsChapter } from './things-chapter.tsx';
 
+/** Not needed before the first stroke: they come when they are first opened. */
+const Inspect = lazy(() => import('./inspect/inspect.tsx').then((m) => ({ default: m.Inspect })));
+const JobChapter = lazy(() => import('./job-chapter.tsx').then((m) => ({ default: m.JobChapter })));
+const ListChapter = lazy(() => import('./list-chapter.tsx').then((m) => ({ default: m.ListChapter })));
+
 /** What stands in a chapter. Sections of the report need no entry here. */
 export function ChapterBody({ id }: { readonly id: string }) {
+  return (
+    <Suspense fallback={null}>
+      <Body id={id} />
+    </Suspense>
+  );
+}
+
+function Body({ id }: { readonly id: string }) {
   const report = useReport((s) => s.report);
   if (id.startsWith('section:')) {
     const section = report?.sections.find((s) => `section:${s.id}` === id);

@@ -1,6 +1,7 @@
 import type { View } from '../../drawing/display-list.ts';
-import { wallSide } from '../../geometry/hosting.ts';
+import { NEAR_FACE_MM } from '../../drawing/pipes/pipes-in-view.ts';
 import { nodePlace } from '../../geometry/places.ts';
+import { wallLength } from '../../geometry/wall-frame.ts';
 import type { Alive } from '../../network/cases.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
@@ -37,9 +38,6 @@ export interface Entry {
   readonly gone: boolean;
 }
 
-/** How far off a face still belongs to it, mm: as far as a boiler reaches into the room. */
-const FACE_REACH_MM = 700;
-
 interface Extra {
   readonly owner?: string | null;
   readonly service?: string | null;
@@ -61,12 +59,14 @@ export interface Gather {
   readonly alive: Alive;
   readonly storey: string | undefined;
   readonly span: number;
+  /** How far behind a face something still shows on it: as deep as its wall. */
+  readonly behindMm: number;
 }
 
 export function gather(plan: Plan, view: View, plane: WorkPlane, alive: Alive): Gather {
   const wall = view.kind === 'face' ? plan.walls[view.wall] : undefined;
   const storey = view.kind === 'plan' ? view.storey : wall?.storey;
-  return { plan, view, plane, alive, storey, span: wall ? wallSide(wall, 'left').lengthMm : 0 };
+  return { plan, view, plane, alive, storey, span: wall ? wallLength(wall) : 0, behindMm: wall?.thicknessMm ?? 0 };
 }
 
 interface Spot {
@@ -79,7 +79,7 @@ export function shows(g: Gather, p: Spot): boolean {
   if (g.view.kind === 'plan') return p.storey === g.storey;
   const depth = g.plane.depth(p.at);
   const [s] = g.plane.onto(p.at);
-  return depth >= -FACE_REACH_MM / 2 && depth <= FACE_REACH_MM && s >= -1 && s <= g.span + 1;
+  return depth >= -g.behindMm && depth <= NEAR_FACE_MM && s >= -1 && s <= g.span + 1;
 }
 
 type Fated = 'nodes' | 'legs' | 'stretches' | 'items' | 'points' | 'walls' | 'openings' | 'voids';

@@ -1,6 +1,5 @@
 import type { Vec, View } from '../../drawing/display-list.ts';
-import { wallSide } from '../../geometry/hosting.ts';
-import { add, dot, scale, sub } from '../../geometry/vec.ts';
+import { facePlane } from '../../geometry/face-plane.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
 
@@ -27,13 +26,14 @@ export function workPlane(plan: Plan, view: View): WorkPlane | undefined {
   if (view.kind === 'plan') return FROM_ABOVE;
   const wall = plan.walls[view.wall];
   if (!wall) return undefined;
-  const { start, along, out, lengthMm } = wallSide(wall, view.side);
-  const right = view.side === 'left' ? scale(along, -1) : along;
-  const origin = view.side === 'left' ? add(start, scale(along, lengthMm)) : start;
+  const face = facePlane(wall, view.side);
   return {
     kind: 'face',
-    onto: (at) => [dot(sub(at, origin), right), at.z],
-    depth: (at) => dot(sub(at, origin), out),
-    place: ([s, z], depth) => ({ ...add(add(origin, scale(right, s)), scale(out, depth)), z }),
+    onto(at) {
+      const { s, z } = face.toFace(at);
+      return [s, z];
+    },
+    depth: (at) => face.toFace(at).depth,
+    place: ([s, z], depth) => face.toHouse({ s, z, depth }),
   };
 }

@@ -181,3 +181,44 @@ describe('the end of a run made by what hangs there', () => {
     expect(resolveHeight(plan, hob!.place.height)?.z).toBe((before?.z ?? 0) - (tail?.at.z ?? 0));
   });
 });
+
+describe('walls that are moved', () => {
+  const wall = (editor: Editor, id: string | undefined) => editor.store.getState().plan.walls[id ?? ''];
+
+  test('walls that join follow, and a door in one that only grew keeps its place in the house', () => {
+    const { editor, id } = drawn();
+    editor.run('wall.move', { wall: id.west, by: { x: -500, y: 0 } });
+    expect(wall(editor, id.south)).toMatchObject({ a: { x: -500, y: 0 }, b: { x: 4000, y: 0 } });
+    expect(wall(editor, id.north)).toMatchObject({ a: { x: 4000, y: 3000 }, b: { x: -500, y: 3000 } });
+    expect(editor.store.getState().plan.openings[id.door ?? '']?.alongMm).toBe(1000);
+    expect(editor.store.getState().plan.points[id.boiler ?? '']?.place).toMatchObject({ alongMm: 2000 });
+  });
+
+  test('a door that would no longer fit stops the wall, in words', () => {
+    const { editor, id } = drawn();
+    const outcome = editor.run('wall.move', { wall: id.west, by: { x: 900, y: 0 } });
+    expect(outcome).toEqual({ ok: false, why: 'The door would no longer fit in its wall.' });
+  });
+
+  test('a told length moves the far corner', () => {
+    const { editor, id } = drawn();
+    editor.run('wall.length', { wall: id.south, lengthMm: 4300 });
+    expect(wall(editor, id.south)).toMatchObject({ a: { x: 0, y: 0 }, b: { x: 4300, y: 0 } });
+    expect(wall(editor, id.east)).toMatchObject({ a: { x: 4300, y: 0 }, b: { x: 4000, y: 3000 } });
+  });
+
+  test('pipe on what hangs on the wall follows it', () => {
+    const { editor, id } = drawn();
+    const tail = { at: 'connection', point: id.boiler, connection: 'gas' };
+    const { plan } = editor.store.getState();
+    const x = nodePlace(plan, plan.nodes[id['gas.7'] ?? '']!)!.at;
+    const free = { at: 'free', storey: 'ground', x: 2000, y: x.y, height: { from: 'floor', of: 'ground', mm: 2000 } };
+    const over = { at: 'free', storey: 'ground', x: 2000, y: 2869, height: { from: 'floor', of: 'ground', mm: 2000 } };
+    const told = { run: id.gas, from: id['gas.7'], tube: { kind: 'copper', size: '22x0.9' }, path: [free, over, tail] };
+    expect(editor.run('run.finish', told).ok).toBe(true);
+    expect(editor.run('wall.move', { wall: id.north, by: { x: 0, y: 120 } }).ok).toBe(true);
+    const after = editor.store.getState().plan;
+    const moved = Object.values(after.nodes).filter((n) => n.place.on === 'storey' && n.place.y === 2989);
+    expect(moved).toHaveLength(1);
+  });
+});

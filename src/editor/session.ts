@@ -65,7 +65,8 @@ export function createSession(store: StoreApi<EditorState>, ids: IdMaker, change
       candidates: [],
       said: null,
     }));
-    for (const listener of listeners) listener(entry, kind, store.getState().revision);
+    // One that is added by a listener hears of the next step, not of this one too.
+    for (const listener of [...listeners]) listener(entry, kind, store.getState().revision);
     changed();
   }
 

@@ -53,7 +53,6 @@ export function createSession(parts: SessionParts): Session {
     async close() {
       stopEvaluating();
       await keeping?.stop();
-      if (claim.mine) claim.release();
     },
   };
   return session;

@@ -27,6 +27,13 @@ export const say = (trouble: string | null): void => desk.setState({ trouble });
 
 let evaluate: Evaluator | undefined;
 
+/** The claim on the open job. It is handed on where that job is opened again: a lock let go is not free at once. */
+let holds: Claim | null = null;
+
+function letGo(of: Claim | null): void {
+  if (of?.mine) of.release();
+}
+
 const claim = (job: string): Promise<Claim> =>
   claimJob(job, {
     locks: navigator.locks,
@@ -34,6 +41,7 @@ const claim = (job: string): Promise<Claim> =>
     onTaken: async (sentence) => {
       const { session } = desk.getState();
       if (session?.id !== job) return;
+      holds = null;
       await session.flush();
       session.editor.setReadOnly(sentence);
       session.kept.setState({ elsewhere: true });
@@ -55,6 +63,8 @@ interface ToOpen {
 async function put({ plan, soFar, readOnly, claim: own, port }: ToOpen): Promise<void> {
   evaluate ??= startEvaluator();
   await desk.getState().session?.close();
+  if (holds !== own) letGo(holds);
+  holds = own;
   screen.setState({ over: null, chapter: null, finding: null, tray: false, sheetStop: 'low' });
   const session = createSession({
     plan,
@@ -66,9 +76,7 @@ async function put({ plan, soFar, readOnly, claim: own, port }: ToOpen): Promise
     onFirst: (first) => nameInAddress(first.id),
     onTakeOver: async (now) => {
       const again = await claim(now.id);
-      const mine = again.mine ? again : await again.takeOver();
-      mine.release();
-      await openStored(now.id);
+      await openStored(now.id, again.mine ? again : await again.takeOver());
     },
   });
   desk.setState({ session });
@@ -90,17 +98,18 @@ function opened(read: ReadPlan): { readonly plan: Plan | null; readonly readOnly
   return { plan: null, readOnly: null };
 }
 
-/** A job of this device. False where nothing of it can be opened; the reason is said. */
-export async function openStored(job: string): Promise<boolean> {
+/** A job of this device; `taken` where it was taken over. False where nothing of it can be opened; the reason is said. */
+export async function openStored(job: string, taken?: Claim): Promise<boolean> {
   const port = await storage();
-  if (desk.getState().session?.id === job) await desk.getState().session?.close();
-  const own = await claim(job);
+  const here = desk.getState().session;
+  if (here?.id === job) await here.close();
+  const own = taken ?? (here?.id === job && holds?.mine ? holds : await claim(job));
   const { read, undo, redo, seq, whole, sentence } = await openJob<HistoryEntry>(port, job);
   const { plan, readOnly } = opened(read);
   const trouble = read.kind === 'ok' ? sentence : read.sentence;
   say(trouble === '' ? null : trouble);
   if (!plan) {
-    if (own.mine) own.release();
+    letGo(own);
     return false;
   }
   await put({ plan, soFar: { seq, undo, redo, whole }, readOnly, claim: own, port });

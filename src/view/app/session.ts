@@ -22,5 +22,6 @@ export interface Session {
   flush(): Promise<void>;
   /** Makes this the tab that may change the job. */
   takeOver(): Promise<void>;
+  /** Keeps everything and stops; the claim on the job is its opener's to let go. */
   close(): Promise<void>;
 }

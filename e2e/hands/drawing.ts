@@ -4,11 +4,14 @@ import { nodePlace } from '../../src/geometry/places.ts';
 import type { Plan } from '../../src/plan/plan.ts';
 import type { Xyz } from '../../src/plan/records/parts.ts';
 import type { Hand } from './hand.ts';
-import { pxOf } from './model.ts';
+import { type PaneName, pxOf } from './model.ts';
 import type { At } from './touch.ts';
 
+/** A key of the bench. Those of undo and redo go on with what they would do. */
 export const bench = (page: Page, name: string) =>
-  page.getByRole('toolbar', { name: 'Tools' }).getByRole('button', { name });
+  page
+    .getByRole('toolbar', { name: 'Tools' })
+    .getByRole('button', /^(Undo|Redo)$/.test(name) ? { name: new RegExp(`^${name}:`) } : { name, exact: true });
 
 export const panel = (page: Page) => page.getByRole('complementary', { name: 'Answers' });
 
@@ -32,12 +35,13 @@ export async function tapPlan(
   for (const [x, y] of places) await hand.tap(await onPlan(page, x, y));
 }
 
-/** Brings a place of the plan to the middle of the pane, so near that a px is so many mm. */
-export const look = (page: Page, x: number, y: number, mmPerPx: number): Promise<void> =>
-  page.evaluate(({ x, y, mmPerPx }) => window.__kickset?.editor?.setCamera('plan', { centre: [x, y], mmPerPx }), {
+/** Brings a place of a pane to its middle, so near that a px is so many mm. On a face: along it, and up. */
+export const look = (page: Page, x: number, y: number, mmPerPx: number, pane: PaneName = 'plan'): Promise<void> =>
+  page.evaluate(({ x, y, mmPerPx, pane }) => window.__kickset?.editor?.setCamera(pane, { centre: [x, y], mmPerPx }), {
     x,
     y,
     mmPerPx,
+    pane,
   });
 
 export function tailOf(plan: Plan, point: string, connection: string): Xyz {

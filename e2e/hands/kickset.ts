@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { test as base, expect, type Page } from '@playwright/test';
-import { answer } from './model.ts';
+import { answer, held } from './model.ts';
 
 export { expect };
 
@@ -13,7 +13,7 @@ export const HOUSE = demo('two-storey');
 const OWN = 'Service Worker registration blocked by Playwright';
 
 /** Hears everything a page complains of. */
-export function listenTo(page: Page, complaints: string[]): void {
+function listenTo(page: Page, complaints: string[]): void {
   page.on('console', (message) => {
     const said = message.text();
     if ((message.type() === 'error' || message.type() === 'warning') && said !== OWN) complaints.push(said);
@@ -21,12 +21,12 @@ export function listenTo(page: Page, complaints: string[]): void {
   page.on('pageerror', (error) => complaints.push(String(error)));
 }
 
-/** Every test fails where the page said an error or a warning on the console. */
+/** Every test fails where a page of it said an error or a warning on the console. */
 export const test = base.extend<{ quiet: undefined }>({
   quiet: [
-    async ({ page }, use) => {
+    async ({ context }, use) => {
       const complaints: string[] = [];
-      listenTo(page, complaints);
+      context.on('page', (page) => listenTo(page, complaints));
       await use(undefined);
       expect(complaints, 'what the page complained of').toEqual([]);
     },
@@ -56,4 +56,10 @@ export async function openFlat(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'open the demo flat' }).click();
   await expect(page.getByRole('button', { name: /First-floor flat/ })).toBeVisible();
   await answer(page);
+  await fitted(page);
+}
+
+/** The drawing has been brought into its pane: until then nothing lies where it will lie. */
+async function fitted(page: Page): Promise<void> {
+  await expect.poll(async () => (await held(page)).camera.centre).not.toEqual([0, 0]);
 }

@@ -106,3 +106,25 @@ export async function atRest(page: Page): Promise<void> {
       }),
   );
 }
+
+/** How many steps of the open job the device's storage holds, in a snapshot or by themselves; undoing is a step too. */
+export const stepsKept = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve, fail) => {
+        const job = window.__kickset?.editor?.store.getState().plan.id ?? '';
+        const asked = indexedDB.open('kickset');
+        asked.onerror = () => fail(asked.error);
+        asked.onsuccess = () => {
+          const db = asked.result;
+          const tx = db.transaction(['snapshots', 'steps']);
+          const of = IDBKeyRange.bound([job], [job, []]);
+          const keys = [tx.objectStore('snapshots').getAllKeys(of), tx.objectStore('steps').getAllKeys(of)];
+          tx.oncomplete = () => {
+            db.close();
+            const seqs = keys.flatMap((k) => k.result as unknown as [string, number][]).map(([, seq]) => seq);
+            resolve(Math.max(0, ...seqs));
+          };
+        };
+      }),
+  );

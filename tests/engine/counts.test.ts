@@ -93,7 +93,9 @@ describe.each(demoNames)('the house %s over and over', (name) => {
   test('asks as much of each leg at three thousand as at one thousand', { timeout: 60_000 }, () => {
     const [a, b] = [workOf(some), workOf(many)];
     within(b.boxQueries, a.boxQueries, 0.1);
-    within(b.distances, a.distances, 0.1);
+    // A house whose pipes lie well apart has no distance to work out at all.
+    if (a.distances > 0 || name === 'flat') within(b.distances, a.distances, 0.1);
+    else expect(b.distances).toBe(0);
     within(b.lookUps, a.lookUps, 0.1);
   });
 

@@ -32,3 +32,17 @@ test('a run with a corner of no height is told of', () => {
   expect(found.map((f) => [f.outcome, f.ids, f.legs])).toEqual([['cantTell', ['c'], ['c.2']]]);
   expect(found[0]?.at).toMatchObject({ x: 1000, y: 0, z: 300 });
 });
+
+// The same corner was told of twice: as a height that is missing, and as a turn that no fitting makes.
+test('a corner beside a place of no height is not called a turn without a fitting', () => {
+  const e = example().run('c', 'cold', [
+    [0, 0, 300],
+    [1000, 0, 300],
+    [1000, 1000, 300],
+    [1000, 2000, 300],
+  ]);
+  const node = e.plan.nodes[e.nodesOf('c')[2] ?? ''];
+  if (node?.place.on === 'storey') node.place.height = { from: 'connection', of: null, mm: 0 };
+  const report = evaluate(e.plan, { option: 'A', when: 'after' });
+  expect(report.findings.filter((f) => f.outcome !== 'note').map((f) => f.rule)).toEqual(['network/no-height']);
+});

@@ -8,11 +8,14 @@ import { edition } from '../../reference/tables.ts';
 import type { Counts } from '../given.ts';
 import type { Pipe, PipeIndex } from './pipes.ts';
 
-/** Two runs nearer than they should be: their worst place, and how many more there are. */
+/** Two runs nearer than they should be, or one that goes through itself: the worst place, and how many more there are. */
 export interface Clash {
   readonly runs: readonly [string, string];
   readonly legs: readonly [string, string];
+  /** Surface to surface, lagging included. */
   readonly gapMm: number;
+  /** How much of that the lagging of the two takes. */
+  readonly laggingMm: number;
   readonly centresMm: number;
   /** Half way between the two surfaces' nearest places. */
   readonly at: Xyz;
@@ -56,9 +59,11 @@ function jointsOf(network: Network, one: Pipe, other: Pipe): Xyz[] {
 /** A fitting reaches about two diameters from its centre. */
 const FITTING_REACH = 2;
 
+/** Do they end at one place? */
+const meet = ({ edge }: Pipe, other: Pipe): boolean =>
+  [edge.a, edge.b].some((v) => v === other.edge.a || v === other.edge.b);
+
 function meant(network: Network, one: Pipe, other: Pipe, at: Xyz): boolean {
-  const { edge } = one;
-  if ([edge.a, edge.b].some((v) => v === other.edge.a || v === other.edge.b)) return true;
   const near = FITTING_REACH * 2 * (one.body.radiusMm + other.body.radiusMm);
   return jointsOf(network, one, other).some((joint) => distance3(joint, at) <= near);
 }
@@ -76,19 +81,22 @@ function worstOf(found: readonly Near[]): { worst: Near; places: number } {
 }
 
 /**
- * Every pair of different runs nearer than the tables ask, surface to surface with lagging, exact; each pair once.
+ * Every pair of runs nearer than the tables ask, surface to surface with lagging, exact; each pair once.
  * Pairs are found by box, so the cost goes with the pipes that are near each other and not with all pairs.
  */
 export function findClashes(network: Network, index: PipeIndex, counts: Counts): Clash[] {
   const clear = reach(network);
+  const touch = touching();
   const pairs = new Map<string, Near[]>();
   for (const one of index.pipes) {
     for (const other of index.search(grow(one.box, clear))) {
-      if (other.run === one.run || other.edge.id <= one.edge.id) continue;
+      if (other.edge.id <= one.edge.id || meet(one, other)) continue;
       counts.distances += 1;
       const found = capsuleGap(one.body, other.body);
       const gas = one.edge.service === 'gas' || other.edge.service === 'gas';
-      if (found.gapMm >= clear || (!gas && found.gapMm >= touching())) continue;
+      // A run may lie close beside itself, as in a jog; it may not go through itself.
+      const least = other.run === one.run ? 0 : gas ? clear : touch;
+      if (found.gapMm >= least) continue;
       const at = {
         x: (found.onA.x + found.onB.x) / 2,
         y: (found.onA.y + found.onB.y) / 2,
@@ -107,6 +115,7 @@ export function findClashes(network: Network, index: PipeIndex, counts: Counts):
       runs: one.run < other.run ? [one.run, other.run] : [other.run, one.run],
       legs: [one.edge.id, other.edge.id],
       gapMm: worst.gapMm,
+      laggingMm: (one.edge.insulation?.thicknessMm ?? 0) + (other.edge.insulation?.thicknessMm ?? 0),
       centresMm: worst.centresMm,
       at: worst.at,
       storey: one.storey,

@@ -5,6 +5,9 @@ import { illegal } from './illegal.ts';
 
 function seenNew(given: Given, edges: readonly string[]): boolean {
   const legs = edges.flatMap((id) => given.network.edges.get(id) ?? []).filter((e) => e.kind === 'leg');
+  const placed = (vertex: string): boolean => Boolean(given.network.vertices.get(vertex)?.place);
+  // Where a place is missing, that is what is told: see network/no-height.
+  if (legs.some((e) => !placed(e.a) || !placed(e.b))) return false;
   return legs.some((e) => e.state === 'new') && (legs.length > 1 || legs.length === edges.length);
 }
 

@@ -13,6 +13,15 @@ export function assumed(thing: string): AssumedHeight {
   return { mm: found.value ?? (found.lo + found.hi) / 2, lo: found.lo, hi: found.hi };
 }
 
+function openingSize(kind: string) {
+  const read = (column: string): number => {
+    const found = figure('assumed-openings', kind, column);
+    if (found.is !== 'known') throw new Error(`no assumed ${column} for "${kind}"`);
+    return found.value ?? found.lo;
+  };
+  return { widthMm: read('width'), sillMm: read('sill'), headMm: read('head') };
+}
+
 /** Everything the editor takes for granted on an empty page. */
 export function assumptions() {
   const room = (key: string): number => {
@@ -31,5 +40,11 @@ export function assumptions() {
     offFloorMm: assumed('floorRun').mm,
     wallThicknessMm: room('partition'),
     standOffMm: room('pipe off wall'),
+    openings: {
+      door: openingSize('door'),
+      window: openingSize('window'),
+      vent: openingSize('vent'),
+      archway: openingSize('archway'),
+    },
   };
 }

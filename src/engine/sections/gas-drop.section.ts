@@ -5,6 +5,7 @@ import { defineSection } from '../define-section.ts';
 import { sizeUpChanges } from '../gas/best-change.ts';
 import type { GasAppliance } from '../gas-system/solve-gas.ts';
 import type { Given } from '../given.ts';
+import { midSentence } from '../say-names.ts';
 import {
   barOf,
   choiceRow,
@@ -60,10 +61,12 @@ function sums(given: Given, a: GasAppliance): Row[] {
   return partsOf(given, a).map(({ ask, result, section }) => {
     const length = result.working.steps.find((s) => s.label === 'Effective length');
     const flow = ask.flow.hi === null ? 'a flow that is not known' : `${sayFigures(ask.flow)} m3/h`;
+    const whole = `${sayFigures(result.effectiveLength)} m`;
+    const added = length?.how === undefined || length.how === whole ? '' : `${length.how} = `;
     return {
       kind: 'sum',
       label: ask.label,
-      how: `${length?.how ?? ''} = ${sayFigures(result.effectiveLength)} m at ${flow}`,
+      how: `${added}${whole} at ${flow}`,
       result: roundQuantity(result.drop),
       cites: result.working.steps.flatMap((s) => s.cites),
       ids: section.runs,
@@ -95,7 +98,9 @@ function assumptions(given: Given, all: readonly GasAppliance[]): Row[] {
 }
 
 function notes(given: Given, a: GasAppliance): Row[] {
-  const words = new Set(partsOf(given, a).flatMap((p) => p.result.notes));
+  const parts = partsOf(given, a);
+  const named = (label: string, say: string): string => (parts.length > 1 ? `${label}: ${midSentence(say)}` : say);
+  const words = new Set(parts.flatMap((p) => p.result.notes.map((say) => named(p.ask.label, say))));
   const rows: Row[] = [...words].map((say) => ({ kind: 'note', say, unverified: false, cites: [] }));
   if (a.limitNote)
     rows.unshift({

@@ -6,9 +6,10 @@ import type { Given } from '../../given.ts';
 import { atVertex } from '../../places.ts';
 import { midSentence } from '../../say-names.ts';
 
-/** New pipe is cured by a size up; where only kept pipe could be wider, somebody has to measure. */
-function wayOut(given: Given, appliance: GasAppliance): string {
+/** New pipe is cured by a size up; where only kept pipe could be wider, somebody has to measure first. */
+function sayOf(given: Given, appliance: GasAppliance): string {
   const anyNew = appliance.path.some((id) => given.gas.sections.get(id)?.ask.kept === false);
+  if (appliance.verdict === 'stop') return anyNew ? 'fault' : 'keptFault';
   return anyNew ? 'newPipe' : 'keptPipe';
 }
 
@@ -35,7 +36,7 @@ function judgeOne(given: Given, a: GasAppliance): Fault[] {
         missing: missing.length > 0 ? missing : ['a way through the ring or past two meters'],
       },
     ];
-  return [{ outcome: a.verdict, ...shared, missing, say: a.verdict === 'stop' ? 'fault' : wayOut(given, a) }];
+  return [{ outcome: a.verdict, ...shared, missing, say: sayOf(given, a) }];
 }
 
 const house = (size: string | null, kw: number | null, metres: number, option: string | null = 'A') =>
@@ -81,6 +82,11 @@ export default defineRule({
       why: 'With everything burning, the appliance is starved: it locks out, burns badly, or starves another.',
       todo: 'Take a larger size from the meter on, a shorter way, or fewer elbows; the way out that helps most is in the gas drop panel.',
     },
+    keptFault: {
+      title: 'Too much gas drop to the {name}',
+      why: 'By its length and size the pipe that is there starves the appliance with everything burning.',
+      todo: 'Measure the working pressure at the appliance with everything burning; where it is low, a larger size or a shorter way.',
+    },
     newPipe: {
       title: 'Gas drop to the {name} may be over the limit',
       why: 'The limit lies inside what the figures leave open, so it may be passed or not.',
@@ -101,6 +107,7 @@ export default defineRule({
   examples: [
     { name: 'a short run of 28', given: () => house('28x0.9', 24, 5), expect: 'pass' },
     { name: 'the same in 15', given: () => house('15x0.7', 24, 5), expect: 'stop' },
+    { name: 'the same in 15 that was always there', given: () => house('15x0.7', 24, 5, null), expect: 'stop' },
     { name: 'new pipe with the limit inside what is not known', given: () => house('22x0.9', 24, 28), expect: 'check' },
     { name: 'the same pipe, there already', given: () => house('22x0.9', 24, 28, null), expect: 'check' },
     {

@@ -1,9 +1,8 @@
 import { useStore } from 'zustand';
-import { Icon } from '../look/icon.tsx';
 import { Broken } from './broken.tsx';
-import { desk, say } from './desk.ts';
+import { desk } from './desk.ts';
 import { Frame } from './frame.tsx';
-import { Undone } from './undone.tsx';
+import { PageNotices } from './notices.tsx';
 
 /** The open job, or a moment of nothing while it is opened; over it, what stood in the way of the last opening. */
 export function App() {
@@ -11,21 +10,7 @@ export function App() {
   return (
     <Broken>
       {session ? <Frame key={session.id} session={session} /> : <p className="waiting">opening</p>}
-      <Trouble />
-      <Undone />
+      <PageNotices />
     </Broken>
-  );
-}
-
-function Trouble() {
-  const trouble = useStore(desk, (d) => d.trouble);
-  if (trouble === null) return null;
-  return (
-    <div className="trouble" role="alert">
-      <p>{trouble}</p>
-      <button type="button" className="bare-key" aria-label="Close" onClick={() => say(null)}>
-        <Icon name="close" size={20} />
-      </button>
-    </div>
   );
 }

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Icon } from '../look/icon.tsx';
+import { Notices } from './notices.tsx';
 import { setOver } from './screen.ts';
 import './dialog.css';
 
@@ -28,6 +29,7 @@ export function Dialog({ title, children }: { readonly title: string; readonly c
         </button>
       </header>
       <div className="sheet-body">{children}</div>
+      <Notices />
     </dialog>
   );
 }

@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import { startTheme } from '../look/theme.ts';
 import { App } from './app.tsx';
 import { openFirst, say } from './desk.ts';
+import { takeDroppedFiles } from './drop-file.ts';
 import { startScreen } from './screen.ts';
 import { showTestHooks } from './test-hooks.ts';
 
@@ -11,6 +12,7 @@ import { showTestHooks } from './test-hooks.ts';
 async function start(): Promise<void> {
   startTheme();
   startScreen();
+  takeDroppedFiles();
   if (__TEST_HOOKS__) showTestHooks();
   await document.fonts.load('600 14px "Hanken Grotesk Variable"', 'Kickset 0123').catch(() => []);
   const root = document.getElementById('root');

@@ -11,6 +11,7 @@ import { look } from '../look/tokens.ts';
 import { bandParts, handleParts } from './chosen-parts.ts';
 import { sameIds, seenBox } from './culled.ts';
 import type { PaneName } from './draw-counts.ts';
+import { overDrawing } from './over-drawing.ts';
 import type { Part } from './painted-group.tsx';
 
 const NONE: readonly Part[] = [];
@@ -116,6 +117,7 @@ export function usePicture(
         view,
         mmPerPaperMm: look.screen.pxPerMm * pane.camera.mmPerPx,
         visible: seenBox(pane, 0),
+        taken: overDrawing(pane),
         findings,
         measured: measuredRuns(selection, (leg) => plan.legs[leg]?.run),
       }),

@@ -3,7 +3,7 @@ import { useEditorState } from '../app/use-session.ts';
 const STEPS_MM = [50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000] as const;
 const MOST_PX = 90;
 /** In a narrow drawing the bar is shorter and the floor is not named: the key beside it needs the room. */
-const NARROW_PX = 480;
+export const NARROW_PX = 480;
 
 /** North as a plumb bob, a measure of the drawing as it is shown, and the floor it shows. */
 export function ScaleBar() {

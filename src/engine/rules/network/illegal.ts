@@ -6,8 +6,10 @@ import { sayAll, sayPoint, sayRun } from '../../say-names.ts';
 
 /** Everything of one kind that the tracing could not take as drawn, as faults. */
 export function illegal(given: Given, kind: IllegalKind, outcome: Fault['outcome']): Fault[] {
-  const found = given.traces.flatMap((t) => t.illegal).filter((i) => i.kind === kind);
-  return found.map((i: Illegal): Fault => {
+  // Where two circuits meet, each of them tells of the one place.
+  const told = given.traces.flatMap((t) => t.illegal).filter((i) => i.kind === kind);
+  const places = new Map(told.map((i) => [`${i.vertices.join()}|${i.runs.join()}|${i.say}`, i]));
+  return [...places.values()].map((i: Illegal): Fault => {
     const runs = i.runs.map((r) => sayRun(given.plan, r));
     return {
       outcome,

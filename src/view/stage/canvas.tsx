@@ -1,4 +1,6 @@
 import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useRef } from 'react';
+import type { View } from '../../drawing/display-list.ts';
+import type { Camera } from '../../editor/editor-api.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
@@ -23,15 +25,7 @@ export function Canvas() {
   const editor = useEditor();
   const face = useEditorState((s) => s.panes.face);
   useEffect(() => keepFolded(editor), [editor]);
-  const view = face?.view;
-  useEffect(() => {
-    if (view === undefined) return;
-    // Both panes have got their new size by the frame after next.
-    let frame = requestAnimationFrame(() => {
-      frame = requestAnimationFrame(() => fitFace(editor));
-    });
-    return () => cancelAnimationFrame(frame);
-  }, [editor, view]);
+  useFoldedCamera(face?.view);
   return (
     <div className="panes" data-face={face !== null}>
       {face && (
@@ -54,6 +48,25 @@ export function Canvas() {
       )}
     </div>
   );
+}
+
+/** A face that folds up is fitted to its pane; when it folds down the plan is as it was before. */
+function useFoldedCamera(view: View | undefined): void {
+  const editor = useEditor();
+  const before = useRef<Camera | null>(null);
+  useEffect(() => {
+    if (view === undefined) {
+      if (before.current) editor.setCamera('plan', before.current);
+      before.current = null;
+      return;
+    }
+    before.current ??= editor.store.getState().panes.plan.camera;
+    // Both panes have got their new size by the frame after next.
+    let frame = requestAnimationFrame(() => {
+      frame = requestAnimationFrame(() => fitFace(editor));
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [editor, view]);
 }
 
 const wallWord = (plan: Plan, wall: string): string => plan.walls[wall]?.construction || 'wall';

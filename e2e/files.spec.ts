@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Download, Page } from '@playwright/test';
-import { bench, panel } from './hands/drawing.ts';
-import { expect, FLAT, isPhone, openEmpty, openFlat, openText, test } from './hands/kickset.ts';
+import { bench, openChapter, panel } from './hands/drawing.ts';
+import { handOf } from './hands/hand.ts';
+import { expect, FLAT, openEmpty, openFlat, openText, test } from './hands/kickset.ts';
 import { answer, held } from './hands/model.ts';
 
 type Envelope = { version: number; minor: number; plan: Record<string, Record<string, Record<string, unknown>>> };
@@ -25,15 +26,6 @@ async function saved(page: Page, press: () => Promise<void>): Promise<{ name: st
   await press();
   const download = await coming;
   return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
-}
-
-async function openList(page: Page): Promise<void> {
-  if (isPhone(page)) {
-    const bar = page.getByRole('button', { name: 'Raise the sheet' });
-    for (let i = 0; i < 2; i++) await bar.click();
-  }
-  await panel(page).getByRole('navigation', { name: 'Chapters' }).getByRole('button', { name: /^List/ }).click();
-  await expect(panel(page).getByRole('heading', { name: 'List' })).toBeVisible();
 }
 
 test('saved to a file and opened from it, the plan is the same', async ({ page, browser }) => {
@@ -139,7 +131,7 @@ test('the list as a sheet, as text on the clipboard, and the drawing as a pictur
   const report = await answer(page);
   const tubes = report.lines.filter((l) => l.family === 'tube');
   expect(tubes.length).toBeGreaterThan(2);
-  await openList(page);
+  await openChapter(page, await handOf(page, 'mouse'), 'List');
   const csv = await saved(page, () => panel(page).getByRole('button', { name: 'Save as CSV' }).click());
   expect(csv.name).toBe('first-floor-flat-list.csv');
   const rows = csv.text.trim().split('\r\n');

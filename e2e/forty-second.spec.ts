@@ -2,9 +2,9 @@ import type { Locator, Page } from '@playwright/test';
 import { sayFigures } from '../src/report/quantity.ts';
 import type { Report } from '../src/report/report.ts';
 import type { Row } from '../src/report/section.ts';
-import { bench, inHand, look, only, onPlan, panel, tailOf, tapPlan } from './hands/drawing.ts';
+import { inHand, look, only, onPlan, openChapter, panel, tailOf, tapPlan } from './hands/drawing.ts';
 import { type Hand, handOf } from './hands/hand.ts';
-import { expect, isPhone, openEmpty, test } from './hands/kickset.ts';
+import { expect, openEmpty, test } from './hands/kickset.ts';
 import { answer, held } from './hands/model.ts';
 
 type Choice = Extract<Row, { kind: 'choice' }>;
@@ -47,30 +47,6 @@ async function expectColumn(page: Page, report: Report, size: string): Promise<v
   await expect(column).toBeVisible();
   await expect(column).toContainText(row.figure ? sayFigures(row.figure) : '?');
   await expect(column).toContainText(row.room ?? '?');
-}
-
-async function openGasDrop(page: Page, hand: Hand): Promise<void> {
-  if (isPhone(page)) {
-    const bar = page.getByRole('button', { name: /(Raise|Lower) the sheet/ });
-    for (let i = 0; i < 2; i++) await hand.press(bar);
-  }
-  const row = panel(page)
-    .getByRole('navigation', { name: 'Chapters' })
-    .getByRole('button', { name: /^Gas drop/ });
-  if (await row.isVisible()) await hand.press(row);
-  await expect(panel(page).getByRole('heading', { name: 'Gas drop' })).toBeVisible();
-}
-
-async function takeTool(page: Page, hand: Hand, tool: string, choice: string): Promise<void> {
-  if (!isPhone(page)) return inHand(page, tool, choice);
-  const more = page.getByRole('dialog', { name: 'More' });
-  await hand.press(bench(page, 'More'));
-  await hand.press(more.getByRole('button', { name: tool, exact: true }));
-  await hand.press(bench(page, 'More'));
-  await hand.press(more.getByRole('button', { name: 'In hand' }));
-  const tray = page.getByRole('region', { name: 'In hand' });
-  await hand.press(tray.getByRole('button', { name: choice, exact: true }).first());
-  await hand.press(tray.getByRole('button', { name: 'Close' }));
 }
 
 for (const kind of ['touch', 'mouse'] as const) {
@@ -123,7 +99,7 @@ for (const kind of ['touch', 'mouse'] as const) {
 
     await look(page, 2000, 600, 12);
     const told = await held(page);
-    await takeTool(page, hand, 'Point', 'Hob');
+    await inHand(page, hand, 'Point', 'Hob');
     await tapPlan(page, hand, [2000, -800]);
     let now = await held(page);
     const hob = Object.values(now.plan.points).find((p) => p.kind === 'hob');
@@ -133,7 +109,7 @@ for (const kind of ['touch', 'mouse'] as const) {
       .flatMap((n) => (n.place.on === 'storey' ? [n.place] : []))
       .map((p) => ({ x: p.x, y: p.y }));
     expect(along.length).toBeGreaterThan(1);
-    await takeTool(page, hand, 'Tee', '15');
+    await inHand(page, hand, 'Tee', '15');
     await hand.tap(await onPlan(page, tail.x, along[0]?.y ?? 0));
     await hand.tap(await onPlan(page, tail.x, tail.y));
     now = await held(page);
@@ -144,7 +120,7 @@ for (const kind of ['touch', 'mouse'] as const) {
     let report = await answer(page);
     const both = answerFor(report, 'Boiler').figure;
     expect(both.lo).toBeGreaterThan(alone.lo);
-    await openGasDrop(page, hand);
+    await openChapter(page, hand, 'Gas drop');
     await expect(panel(page).getByText(sayFigures(both)).first()).toBeVisible();
     await expect(
       panel(page)

@@ -1,8 +1,8 @@
 import type { Page } from '@playwright/test';
 import type { Plan } from '../src/plan/plan.ts';
-import { look, nodeAt, panel, tapPlan } from './hands/drawing.ts';
+import { look, nodeAt, panel, pullSheet, tapPlan } from './hands/drawing.ts';
 import { type Hand, handOf } from './hands/hand.ts';
-import { expect, isPhone, openFlat, test } from './hands/kickset.ts';
+import { expect, openFlat, test } from './hands/kickset.ts';
 import { answer, atRest, held, pxOf } from './hands/model.ts';
 import { fingers } from './hands/touch.ts';
 
@@ -15,12 +15,9 @@ async function foldUp(page: Page, hand: Hand): Promise<void> {
   await look(page, 5600, 6000, 8);
   await tapPlan(page, hand, [5600, 6460]);
   expect((await held(page)).selection).toEqual([{ map: 'walls', id: 'BN' }]);
-  if (isPhone(page)) await hand.press(page.getByRole('button', { name: 'Raise the sheet' }));
+  await pullSheet(page, hand, 'half');
   await hand.press(panel(page).getByRole('button', { name: 'Fold up right face' }));
-  if (isPhone(page)) {
-    await hand.press(page.getByRole('button', { name: 'Raise the sheet' }));
-    await hand.press(page.getByRole('button', { name: 'Lower the sheet' }));
-  }
+  await pullSheet(page, hand, 'low');
   await expect(face(page)).toBeVisible();
   await atRest(page);
   const gas = onGas((await held(page)).plan);

@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { connectionPlace } from '../../src/geometry/hosting.ts';
 import { nodePlace } from '../../src/geometry/places.ts';
 import type { Plan } from '../../src/plan/plan.ts';
@@ -7,22 +7,37 @@ import type { Hand } from './hand.ts';
 import { type PaneName, pxOf } from './model.ts';
 import type { At } from './touch.ts';
 
-/** A key of the bench. Those of undo and redo go on with what they would do. */
+/** A key of the bench. Those of undo and redo go on with what they would do, that of the rest with what is in hand. */
 export const bench = (page: Page, name: string) =>
   page
     .getByRole('toolbar', { name: 'Tools' })
-    .getByRole('button', /^(Undo|Redo)$/.test(name) ? { name: new RegExp(`^${name}:`) } : { name, exact: true });
+    .getByRole('button', /^(Undo|Redo|More)$/.test(name) ? { name: new RegExp(`^${name}\\b`) } : { name, exact: true });
 
 export const panel = (page: Page) => page.getByRole('complementary', { name: 'Answers' });
 
-/** Takes a tool and opens what it offers: a press on the key of the tool in hand. */
-export async function inHand(page: Page, tool: string, choice: string): Promise<void> {
+/** Takes a tool from the bench, or from what has no place on it. */
+export async function takeTool(page: Page, hand: Pick<Hand, 'press'>, tool: string): Promise<void> {
   const key = bench(page, tool);
-  if ((await key.getAttribute('aria-pressed')) !== 'true') await key.click();
-  await key.click();
+  if (await key.isVisible()) {
+    if ((await key.getAttribute('aria-pressed')) !== 'true') await hand.press(key);
+    return;
+  }
+  await hand.press(bench(page, 'More'));
+  await hand.press(page.getByRole('dialog', { name: 'More' }).getByRole('button', { name: tool, exact: true }));
+}
+
+/** Takes a tool and chooses what it makes next. On the bench a press on the tool in hand opens what it offers. */
+export async function inHand(page: Page, hand: Pick<Hand, 'press'>, tool: string, choice: string): Promise<void> {
+  await takeTool(page, hand, tool);
+  const key = bench(page, tool);
+  if (await key.isVisible()) await hand.press(key);
+  else {
+    await hand.press(bench(page, 'More'));
+    await hand.press(page.getByRole('dialog', { name: 'More' }).getByRole('button', { name: 'In hand' }));
+  }
   const tray = page.getByRole('region', { name: 'In hand' });
-  await tray.getByRole('button', { name: choice, exact: true }).first().click();
-  await tray.getByRole('button', { name: 'Close' }).click();
+  await hand.press(tray.getByRole('button', { name: choice, exact: true }).first());
+  await hand.press(tray.getByRole('button', { name: 'Close' }));
 }
 
 export const onPlan = (page: Page, x: number, y: number): Promise<At> => pxOf(page, { x, y, z: 0 });
@@ -62,4 +77,25 @@ export function only<T>(records: Readonly<Record<string, T>>): T {
   const [first, ...others] = Object.values(records);
   if (first === undefined || others.length > 0) throw new Error(`${others.length + (first ? 1 : 0)} records, not one`);
   return first;
+}
+
+export type SheetStop = 'low' | 'half' | 'full';
+
+/** On a phone: pulls the sheet to a stop, a tap on its bar at a time. Elsewhere the panel stands open. */
+export async function pullSheet(page: Page, hand: Pick<Hand, 'press'>, to: SheetStop): Promise<void> {
+  if ((page.viewportSize()?.width ?? 0) >= 700) return;
+  const bar = page.getByRole('button', { name: /(Raise|Lower) the sheet$/ });
+  for (let i = 0; i < 3 && (await panel(page).getAttribute('data-stop')) !== to; i++) await hand.press(bar);
+  await expect(panel(page)).toHaveAttribute('data-stop', to);
+}
+
+/** Opens a chapter of the panel by its row, where it is not the one that stands open. */
+export async function openChapter(page: Page, hand: Pick<Hand, 'press'>, title: string): Promise<void> {
+  await pullSheet(page, hand, 'full');
+  const heading = panel(page).getByRole('heading', { name: title, level: 2, exact: true });
+  if (!(await heading.isVisible())) {
+    const rows = panel(page).getByRole('navigation', { name: 'Chapters' });
+    await hand.press(rows.getByRole('button', { name: new RegExp(`^${title}`) }));
+  }
+  await expect(heading).toBeVisible();
 }

@@ -89,8 +89,9 @@ export async function pxOf(page: Page, at: Xyz, name: PaneName = 'plan'): Promis
   );
 }
 
-/** Nothing is waiting to be drawn: two frames have passed without a draw of any layer. */
+/** Nothing moves by itself and nothing waits to be drawn: some frames have passed without a draw of any layer. */
 export async function atRest(page: Page): Promise<void> {
+  await page.evaluate(() => Promise.allSettled(document.getAnimations().map((a) => a.finished)));
   await page.waitForFunction(
     () =>
       new Promise<boolean>((resolve) => {

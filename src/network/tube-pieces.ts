@@ -55,7 +55,7 @@ export function tubePieces(network: Network, fittings: ReadonlyMap<string, Fitti
       {
         kind: `tube-${first.tube.kind}`,
         family: 'tube',
-        name: `${kind} tube`,
+        name: kind.endsWith('pipe') ? kind : `${kind} tube`,
         size,
         joining: '',
         ends: [...end, ...end],

@@ -3,21 +3,19 @@ import type { Finding } from '../report/finding.ts';
 import type { Box, DisplayList, Fragment, Vec, View } from './display-list.ts';
 import { boxAround, union } from './fragments/fragment.ts';
 import { placeDimension } from './labels/dimensions.ts';
-import { placeFindings } from './labels/finding-marks.ts';
-import { flagsOf } from './labels/flag-wishes.ts';
-import { placeFlag } from './labels/flags.ts';
+import { placeFindings, SPOT_MM } from './labels/finding-marks.ts';
+import { FLAGS_GO, finenessOf, TAGS_GO } from './labels/fineness.ts';
+import { letterBeside, letterInside } from './labels/letters.ts';
 import { measuredLegs } from './labels/measured-legs.ts';
-import { placeLetter, placeName } from './labels/names.ts';
+import { placeName } from './labels/names.ts';
 import { obstaclesOf } from './labels/obstacles.ts';
-import { paperAt } from './labels/paper.ts';
+import { answered, nodesOf, type Page } from './labels/page.ts';
+import { boxAt, grow, paperAt } from './labels/paper.ts';
+import { placeFlags, type ThingName } from './labels/place-flags.ts';
 import { type Placed, placeTags, tagLegs } from './labels/tags.ts';
 import { type Medium, TEXT_MM } from './look/tokens.ts';
 import { NEAR_FACE_MM } from './pipes/pipes-in-view.ts';
 import { facePlane, type Plane, planPlane } from './pipes/plane.ts';
-
-/** At this scale and smaller, flags go; past the second, tags go. */
-export const FLAGS_GO = 100;
-export const TAGS_GO = 200;
 
 export interface AnnotateOptions {
   readonly plan: Plan;
@@ -25,8 +23,10 @@ export interface AnnotateOptions {
   /** mm of the plane for one mm of paper: 50 at 1:50. */
   readonly mmPerPaperMm: number;
   readonly medium?: Medium;
-  /** What shows: tags go on the part of a leg in here. Undefined: all of it. */
+  /** What shows, in mm of the plane: no label reaches past it. Undefined: all of it. */
   readonly visible?: Box;
+  /** What stands over the drawing, in mm of the plane: no label goes there. */
+  readonly taken?: readonly Box[];
   readonly findings?: readonly Finding[];
   /** Runs whose legs get their lengths, centre to centre. */
   readonly measured?: ReadonlySet<string>;
@@ -43,79 +43,93 @@ function placeIn(plane: Plane | undefined, finding: Finding): Vec | undefined {
   return plane.at(at);
 }
 
+/** Between a label and the edge of what shows. */
+const EDGE_MM = 0.6;
+/** Findings nearer than this on paper share one mark. */
+const TOGETHER_MM = { close: 4, usual: 6, coarse: 12 } as const;
+
+/** The spot of a clash is ringed: nothing is written over it. */
+const spotOf = (f: Finding, at: Vec | undefined): { at: Vec; key: string }[] =>
+  f.at?.ring && at ? [{ at, key: f.key }] : [];
+
+const onPaper = (b: Box, k: number): Box => ({
+  minX: b.minX / k,
+  minY: b.minY / k,
+  maxX: b.maxX / k,
+  maxY: b.maxY / k,
+});
+
 /**
  * Places the labels that fragments wish for, at one scale, and puts all of it in painter's order. No two labels
- * overlap; what finds no free place is left out, but a room's name and a finding's mark always show.
+ * overlap and none reaches out of what shows: what finds no free place is left out. A finding whose place shows always has
+ * its mark, or is counted by the mark beside it.
  */
 export function annotate(fragments: readonly Fragment[], options: AnnotateOptions): DisplayList {
   const { plan, view, mmPerPaperMm: k } = options;
   const medium = options.medium ?? 'screen';
   const sizes = TEXT_MM[medium];
+  const fineness = finenessOf(k, medium);
   const paper = paperAt(k);
-  const to = obstaclesOf(fragments, paper);
+  const within = options.visible && grow(onPaper(options.visible, k), -EDGE_MM);
+  const to = obstaclesOf(fragments, paper, within);
+  for (const box of options.taken ?? []) to.claim(onPaper(box, k));
   const plane = view.kind === 'plan' ? planPlane(view.storey) : facePlane(plan, view.wall, view.side);
-  const labels: Placed[] = [];
-  const each = <W extends Fragment['wishes'][number]['w']>(
-    kind: W,
-    place: (fragment: Fragment, wish: Extract<Fragment['wishes'][number], { w: W }>) => Placed | undefined,
-  ): void => {
-    for (const fragment of fragments) {
-      for (const wish of fragment.wishes) {
-        if (wish.w !== kind) continue;
-        const placed = place(fragment, wish as Extract<typeof wish, { w: W }>);
-        if (placed) labels.push(placed);
-      }
-    }
-  };
-
-  if (k <= TAGS_GO) {
-    each('dimension', (fragment, wish) => placeDimension(fragment.id, wish, sizes.dimension, paper, to));
-    for (const { id, wish } of options.measured ? measuredLegs(plan, fragments, options.measured) : []) {
-      const placed = placeDimension(id, wish, sizes.dimension, paper, to);
-      if (placed) labels.push(placed);
-    }
+  const page: Page = { fragments, paper, to, sizes, fineness };
+  const findings = options.findings ?? [];
+  for (const { at, key } of findings.flatMap((f) => spotOf(f, placeIn(plane, f)))) {
+    const [x, y] = paper.at(at);
+    to.addBox(boxAt(x, y, 2 * SPOT_MM, 2 * SPOT_MM), 'mark', key);
   }
-  const nodes: Vec[] = [];
-  for (const { layer, items } of fragments) {
-    for (const item of items) {
-      if (item.t === 'mark' && layer === 'item') nodes.push(paper.at(item.at, item.spread));
-      else if (item.t === 'corner') nodes.push(paper.at(item.at, item.spread));
-      else if (item.t === 'line' && layer === 'run') {
-        item.pts.forEach((p, i) => {
-          nodes.push(paper.at(p, item.spread?.[i]));
-        });
-      }
-    }
-  }
-  if (k <= TAGS_GO) {
-    labels.push(...placeTags(tagLegs(fragments, paper, options.visible), paper, sizes.tag, to, nodes));
-    each('letter', (fragment, wish) =>
-      wish.insideOnly ? undefined : placeLetter(fragment, wish, sizes.tag, paper, to),
+  const tagged = k <= TAGS_GO;
+  const outside: ThingName[] = [];
+  const inside = answered(page, 'name', (fragment, wish) => {
+    const placed = wish.small && tagged ? placeName(fragment, wish, sizes, paper, to) : undefined;
+    if (wish.small && !placed) outside.push({ fragment, wish });
+    return placed;
+  });
+  const labels: Placed[] = [...inside];
+  if (tagged) {
+    labels.push(
+      ...answered(page, 'dimension', (f, wish) => placeDimension(f.id, wish, sizes.dimension, paper, to)),
+      ...answered(page, 'letter', (f, wish) =>
+        wish.insideOnly ? undefined : letterInside(f, wish, sizes.small, paper, to),
+      ),
+      ...placeTags(tagLegs(fragments, paper, options.visible), paper, sizes, fineness, to, nodesOf(page)),
     );
   }
-  const marked = placeFindings(options.findings ?? [], (f) => placeIn(plane, f), medium, sizes.tag, paper, to).placed;
-  if (k <= TAGS_GO) each('name', (fragment, wish) => placeName(fragment, wish, sizes, paper, to));
-  const flagged = new Set<Fragment>();
-  if (k < FLAGS_GO) {
-    for (const { fragment, wish } of flagsOf(fragments, paper)) {
-      const placed = placeFlag(
-        { id: fragment.id, at: wish.at, spread: wish.spread, clearMm: wish.clearMm ?? 0, along: wish.along },
-        { what: wish.what, how: wish.how, whatMm: sizes.flag, howMm: sizes.flagSecond },
-        paper,
-        to,
-      );
-      if (!placed) continue;
-      labels.push(placed);
-      flagged.add(fragment);
-    }
-  }
-  if (k <= TAGS_GO) {
-    each('letter', (fragment, wish) =>
-      wish.insideOnly && !flagged.has(fragment) ? placeLetter(fragment, wish, sizes.tag, paper, to) : undefined,
+  const { placed: marked } = placeFindings(
+    findings,
+    (finding) => placeIn(plane, finding),
+    medium,
+    sizes.small,
+    TOGETHER_MM[fineness],
+    paper,
+    to,
+  );
+  if (tagged) {
+    labels.push(
+      ...answered(page, 'name', (fragment, wish) => {
+        if (wish.small) return undefined;
+        const short = fineness === 'coarse' && wish.text !== '';
+        return placeName(fragment, short ? { ...wish, second: null } : wish, sizes, paper, to);
+      }),
+      ...(options.measured ? measuredLegs(plan, fragments, options.measured) : []).flatMap(({ id, wish }) => {
+        const choice = { free: true, bare: fineness === 'coarse' };
+        return placeDimension(id, wish, sizes.dimension, paper, to, choice) ?? [];
+      }),
+    );
+    const flags = k < FLAGS_GO ? placeFlags(page, outside) : { placed: [], flagged: new Set<Fragment>() };
+    labels.push(...flags.placed);
+    const lettered = new Set(labels.flatMap((l) => (l.letter === undefined ? [] : [l.letter])));
+    labels.push(
+      ...answered(page, 'letter', (f, wish) => {
+        if (lettered.has(wish) || (wish.insideOnly && flags.flagged.has(f))) return undefined;
+        if (wish.insideOnly) return letterInside(f, wish, sizes.small, paper, to);
+        return fineness === 'coarse' ? undefined : letterBeside(f, wish, sizes.small, paper, to);
+      }),
     );
   }
-  const onPaper = [...labels, ...marked].map((l) => l.box);
-  const inPlane = onPaper.map((b) => ({ minX: b.minX * k, minY: b.minY * k, maxX: b.maxX * k, maxY: b.maxY * k }));
+  const inPlane = [...labels, ...marked].map(({ box: b }) => onPaper(b, 1 / k));
   return {
     view,
     box: fragments.length + inPlane.length > 0 ? union([...fragments.map((f) => f.box), ...inPlane]) : boxAround([]),

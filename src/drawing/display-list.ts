@@ -82,9 +82,12 @@ export interface MarkItem {
   readonly sizeMm?: number;
   readonly offsetMm?: Vec;
   readonly spread?: Spread;
+  /** Half the room it has, in mm of the plane: where that is less than its half on paper, it is drawn smaller. */
+  readonly roomMm?: number;
 }
 
-export type TextSize = 'tag' | 'room' | 'flag' | 'flagSecond' | 'dimension';
+/** 'small': tags of a bank, letters of points. */
+export type TextSize = 'small' | 'tag' | 'room' | 'flag' | 'flagSecond' | 'dimension';
 
 export interface TextItem {
   readonly t: 'text';
@@ -115,6 +118,15 @@ export interface Box {
   readonly maxY: number;
 }
 
+export interface RiserWords {
+  readonly letters: string;
+  readonly up: boolean;
+  readonly level: string;
+  readonly z: number;
+  /** Where it starts or ends at a point: which, and how it leaves it. */
+  readonly from?: { readonly point: string; readonly up: boolean; readonly level: string; readonly z: number };
+}
+
 /** A label that a record asks for. Where it goes is decided for the whole drawing at once, at one scale. */
 export type Wish =
   /** Letters and size on the line itself. Legs of one `stretch` share their tags. */
@@ -142,7 +154,7 @@ export type Wish =
       /** Said of this line rather than of a thing: stands close by it without a leader. */
       readonly along?: readonly [Vec, Vec];
       /** A rise or drop: several at one place share a flag. */
-      readonly riser?: { readonly letters: string; readonly up: boolean; readonly level: string; readonly z: number };
+      readonly riser?: RiserWords;
     }
   /** Letters of a symbol: inside it where there is room (`half` is half its size in mm), else beside it. */
   | {

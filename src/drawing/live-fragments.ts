@@ -49,7 +49,7 @@ function pipeFragmentsNow(draft: Plan, legs: readonly DrawnLeg[], plane: Plane):
   const risers = risersOf(legs);
   const lines = legs.flatMap((leg): Fragment[] => {
     const riser = risers.get(leg);
-    if (riser) return riser.owner === leg ? [riserFragment(draft, riser, plane, undefined, false)] : [];
+    if (riser) return riser.owner === leg ? [riserFragment(draft, riser, plane, undefined, false, undefined)] : [];
     return [legFragment(leg, { spread: [undefined, undefined], trim: [0, 0], gaps: [], wishes: [] })];
   });
   const joints = [...at].flatMap(([vertex, meeting]) => {

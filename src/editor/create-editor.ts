@@ -1,12 +1,11 @@
 import { createStore } from 'zustand/vanilla';
-import type { View } from '../drawing/display-list.ts';
 import type { IdMaker } from '../plan/ids.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Assumptions, Editor, EditorState } from './editor-api.ts';
-import { viewIndex } from './hit/view-index.ts';
 import { onStorey, pipeOf, startInHand } from './in-hand.ts';
 import { createArbiter } from './input/arbiter.ts';
 import { fitted, panned, wheelFactor, zoomed } from './input/camera.ts';
+import { fitBox, marginsOf } from './input/fit-box.ts';
 import { defaultKeys, pressKey } from './keys.ts';
 import { facePane, startPanes, storeyOf, withPane } from './panes.ts';
 import { createSession } from './session.ts';
@@ -83,7 +82,6 @@ export function createEditor(setup: EditorSetup): Editor {
       if (pane) moveCamera(which, zoomed(pane, x, y, factor));
     },
   });
-  const look = (view: View) => viewIndex(get().plan, view, get().chosen);
 
   const editor: Editor = {
     store,
@@ -124,7 +122,7 @@ export function createEditor(setup: EditorSetup): Editor {
     zoomToFit() {
       const { panes } = get();
       const pane = panes[panes.active] ?? panes.plan;
-      moveCamera(panes.active, fitted(pane, look(pane.view)?.box ?? null));
+      moveCamera(panes.active, fitted(pane, fitBox(get().plan, pane.view), marginsOf(pane)));
     },
     showPlace(at, storey) {
       if (storey !== storeyOf(get().panes)) editor.setStorey(storey);

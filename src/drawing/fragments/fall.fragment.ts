@@ -26,7 +26,17 @@ export function fallFragment(leg: DrawnLeg, spread: Spread | undefined): Fragmen
     leg.record.id,
     leg.map,
     'item',
-    [{ t: 'mark', mark: upsideDown ? 'wedgeUnder' : 'wedge', at: middle, turnDeg, ink: 'ink2', ...moved }],
+    [
+      {
+        t: 'mark',
+        mark: upsideDown ? 'wedgeUnder' : 'wedge',
+        at: middle,
+        turnDeg,
+        ink: 'ink2',
+        roomMm: leg.lengthMm / 4,
+        ...moved,
+      },
+    ],
     [
       {
         w: 'flag',

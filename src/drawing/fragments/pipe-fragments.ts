@@ -9,6 +9,7 @@ import { type DrawnLeg, vertexOf } from '../pipes/drawn-leg.ts';
 import { type Joint, jointOf } from '../pipes/joints.ts';
 import type { PipesInView } from '../pipes/pipes-in-view.ts';
 import { type Plane, viewKey } from '../pipes/plane.ts';
+import { riserRooms } from '../pipes/riser-rooms.ts';
 import { type Riser, risersOf } from '../pipes/risers.ts';
 import { endSpread, jointSpread, type Shifts, spreadKey } from '../pipes/spread-of.ts';
 import { voidWords } from '../pipes/void-words.ts';
@@ -100,15 +101,22 @@ function legFragments(leg: DrawnLeg, around: Surroundings): Fragment[] {
   });
 }
 
-function risersFragment(leg: DrawnLeg, riser: Riser | undefined, around: Surroundings): Fragment[] {
+function risersFragment(
+  leg: DrawnLeg,
+  riser: Riser | undefined,
+  around: Surroundings,
+  roomMm: number | undefined,
+): Fragment[] {
   if (riser?.owner !== leg) return [];
   const { plan, plane, key, joints, shifts } = around;
   const ends = [joints.get(riser.startVertex), joints.get(riser.endVertex)];
   const spread = jointSpread(ends[0], shifts) ?? jointSpread(ends[1], shifts);
   const sized = !ends.some((j) => j?.flat.some((l) => l.size === leg.size && l.run === leg.run));
-  const leansOn = [...riser.legs, spreadKey(spread), sized];
+  const leansOn = [...riser.legs, spreadKey(spread), sized, roomMm];
   return [
-    remember(leg.record, `riser:${key}`, plan, leansOn, (traced) => riserFragment(traced, riser, plane, spread, sized)),
+    remember(leg.record, `riser:${key}`, plan, leansOn, (traced) =>
+      riserFragment(traced, riser, plane, spread, sized, roomMm),
+    ),
   ];
 }
 
@@ -157,8 +165,9 @@ export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, aliv
     inVoid: inPlan ? voidWords(plan, plane.storey, pipes.legs, alive) : new Map(),
   };
   const risers = risersOf(pipes.legs);
+  const rooms = riserRooms(risers.values());
   const lines = pipes.legs.flatMap((leg) =>
-    leg.endOn ? risersFragment(leg, risers.get(leg), around) : legFragments(leg, around),
+    leg.endOn ? risersFragment(leg, risers.get(leg), around, rooms.get(leg)) : legFragments(leg, around),
   );
   return {
     fragments: [...lines, ...jointFragments(around)],

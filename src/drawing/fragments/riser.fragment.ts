@@ -1,5 +1,5 @@
 import type { Plan } from '../../plan/plan.ts';
-import type { Fragment, Spread, Wish } from '../display-list.ts';
+import type { Fragment, RiserWords, Spread, Wish } from '../display-list.ts';
 import { PEN } from '../look/tokens.ts';
 import type { Plane } from '../pipes/plane.ts';
 import type { Riser } from '../pipes/risers.ts';
@@ -19,6 +19,17 @@ export function sayRiser(plan: Plan, riser: Riser, storey: string, sized: boolea
   return riser.upTo > riser.from ? `${size}up ${from} to ${upTo}` : `${size}down to ${upTo}`;
 }
 
+/** How a riser leaves the point that it starts or ends at; undefined where both its ends are free. */
+function fromPoint(plan: Plan, riser: Riser, storey: string): RiserWords['from'] {
+  const starts = riser.startVertex.indexOf('/');
+  const ends = riser.endVertex.indexOf('/');
+  const out = starts >= 0;
+  if (!out && ends < 0) return undefined;
+  const [here, there] = out ? [riser.from, riser.upTo] : [riser.upTo, riser.from];
+  const point = out ? riser.startVertex.slice(0, starts) : riser.endVertex.slice(0, ends);
+  return { point, up: there > here, level: shortLevel(plan, there, storey), z: there };
+}
+
 /** A leg seen from its end: comes up to the reader, or goes away. */
 export function riserFragment(
   plan: Plan,
@@ -26,10 +37,12 @@ export function riserFragment(
   plane: Plane,
   spread: Spread | undefined,
   sized: boolean,
+  roomMm: number | undefined,
 ): Fragment {
   const { owner } = riser;
   const moved = spread ? { spread } : {};
   const ends = pointAt(plan, riser.endVertex);
+  const from = fromPoint(plan, riser, plane.storey);
   const wishes: Wish[] =
     plane.view.kind === 'plan'
       ? [
@@ -45,6 +58,7 @@ export function riserFragment(
               up: riser.upTo > riser.from,
               level: shortLevel(plan, riser.upTo, plane.storey),
               z: riser.upTo,
+              ...(from ? { from } : {}),
             },
             ...moved,
           },
@@ -62,6 +76,7 @@ export function riserFragment(
         turnDeg: 0,
         ink: owner.style.ink,
         ...moved,
+        ...(roomMm === undefined ? {} : { roomMm }),
       },
     ],
     wishes,

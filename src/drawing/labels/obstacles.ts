@@ -1,9 +1,11 @@
 import RBush from 'rbush';
 import type { Box, Fragment, Item, Vec } from '../display-list.ts';
-import { grow, overlap, type Paper, touches } from './paper.ts';
+import { encloses, grow, overlap, type Paper, touches } from './paper.ts';
 
 /** What a label pays for covering something, and for each 10 mm of paper that it stands away. */
-export const COST = { pipe: 8, mark: 8, text: 6, wall: 3, dimension: 3, per10Mm: 1 } as const;
+export const COST = { pipe: 8, mark: 8, text: 6, wall: 5, dimension: 6, leader: 10, per10Mm: 1 } as const;
+/** A leader that leads through a wall takes the eye out of the room. */
+const THROUGH_WALL = 6;
 export type Covered = Exclude<keyof typeof COST, 'per10Mm'>;
 
 interface Obstacle extends Box {
@@ -40,17 +42,30 @@ export interface Obstacles {
   addBox(box: Box, what: Covered, of: string): void;
   /** A label: nothing else may overlap it. */
   claim(box: Box): void;
+  /** Gives back what was claimed with the very same box. */
+  release(box: Box): void;
+  /** Is nothing claimed there, and is all of it in view? */
   isFree(box: Box): boolean;
+  /** Solid parts of the building: outlines, with what is cut out of them. */
+  addSolid(rings: readonly (readonly Vec[])[]): void;
+  inSolid(place: Vec): boolean;
+  /** What is in view, in mm of paper; undefined: everything. */
+  readonly within: Box | undefined;
+  sees(place: Vec): boolean;
   /** Sum of what a box covers, each thing once; the pipes of `own` are free. */
   cost(box: Box, own?: ReadonlySet<string>): number;
   lineIsFree(p: Vec, q: Vec): boolean;
-  /** Sum of what a leader crosses, walls not counted. */
+  /** Sum of what a leader crosses. */
   lineCost(p: Vec, q: Vec, own: ReadonlySet<string>): number;
 }
 
-export function obstacles(): Obstacles {
+const inside = (b: Box, w: Box): boolean =>
+  b.minX >= w.minX && b.maxX <= w.maxX && b.minY >= w.minY && b.maxY <= w.maxY;
+
+export function obstacles(within?: Box): Obstacles {
   const things = new RBush<Obstacle>();
   const labels = new RBush<Box>();
+  const solids: (readonly (readonly Vec[])[])[] = [];
   return {
     addLine(p, q, what, of) {
       const straight = Math.abs(p[0] - q[0]) < 0.1 || Math.abs(p[1] - q[1]) < 0.1;
@@ -75,7 +90,16 @@ export function obstacles(): Obstacles {
     claim(box) {
       labels.insert(box);
     },
-    isFree: (box) => labels.search(box).every((b) => !overlap(b, box)),
+    release(box) {
+      labels.remove(box);
+    },
+    isFree: (box) => (!within || inside(box, within)) && labels.search(box).every((b) => !overlap(b, box)),
+    addSolid(rings) {
+      solids.push(rings);
+    },
+    inSolid: (place) => solids.some((rings) => rings.filter((ring) => encloses(ring, place)).length % 2 === 1),
+    within,
+    sees: ([x, y]) => !within || inside({ minX: x, minY: y, maxX: x, maxY: y }, within),
     cost(box, own) {
       let sum = 0;
       const counted = new Set<string>();
@@ -91,13 +115,18 @@ export function obstacles(): Obstacles {
     },
     lineIsFree: (p, q) => labels.search(around(p, q)).every((b) => !touches(b, p, q)),
     lineCost(p, q, own) {
+      let sum = 0;
       const counted = new Set<string>();
       for (const o of things.search(around(p, q))) {
-        if (own.has(o.of) || o.what === 'wall' || o.what === 'dimension') continue;
+        if (own.has(o.of) || o.what === 'dimension') continue;
+        const key = `${o.what} ${o.of}`;
+        if (counted.has(key)) continue;
         const hit = o.line ? cross(p, q, o.line[0], o.line[1]) : touches(o, p, q);
-        if (hit) counted.add(`${o.what} ${o.of}`);
+        if (!hit) continue;
+        counted.add(key);
+        sum += o.what === 'wall' ? THROUGH_WALL : COST.pipe;
       }
-      return counted.size * COST.pipe;
+      return sum;
     },
   };
 }
@@ -129,6 +158,7 @@ function addItem(item: Item, fragment: Fragment, paper: Paper, to: Obstacles): v
     });
     return;
   }
+  if (item.t === 'area' && item.fill === 'wall') to.addSolid(item.rings.map((ring) => ring.map((p) => paper.at(p))));
   if (item.t === 'area' && (layer === 'wall' || layer === 'point') && item.edge) {
     for (const ring of item.rings) {
       ring.forEach((p, i) => {
@@ -139,8 +169,8 @@ function addItem(item: Item, fragment: Fragment, paper: Paper, to: Obstacles): v
 }
 
 /** Everything that fragments put on the paper, for labels to keep off. */
-export function obstaclesOf(fragments: readonly Fragment[], paper: Paper): Obstacles {
-  const found = obstacles();
+export function obstaclesOf(fragments: readonly Fragment[], paper: Paper, within?: Box): Obstacles {
+  const found = obstacles(within);
   for (const fragment of fragments) for (const item of fragment.items) addItem(item, fragment, paper, found);
   return found;
 }

@@ -78,14 +78,15 @@ export function clipTo(b: Box, p: Vec, q: Vec): [Vec, Vec] | undefined {
   return [at(lo), at(hi)];
 }
 
-/** Does a box lie wholly inside a ring: a corner in it, and none of its edges touched? */
-export function liesIn(ring: readonly Vec[], b: Box): boolean {
+export function encloses(ring: readonly Vec[], [x, y]: Vec): boolean {
   let inside = false;
-  const [x, y] = [b.minX, b.minY];
-  for (const [i, p] of ring.entries()) {
+  ring.forEach((p, i) => {
     const q = ring[(i + 1) % ring.length] ?? p;
-    if (touches(b, p, q)) return false;
     if (p[1] > y !== q[1] > y && x < ((q[0] - p[0]) * (y - p[1])) / (q[1] - p[1]) + p[0]) inside = !inside;
-  }
+  });
   return inside;
 }
+
+/** Does a box lie wholly inside a ring: a corner in it, and none of its edges touched? */
+export const liesIn = (ring: readonly Vec[], b: Box): boolean =>
+  encloses(ring, [b.minX, b.minY]) && !ring.some((p, i) => touches(b, p, ring[(i + 1) % ring.length] ?? p));

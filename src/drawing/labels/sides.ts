@@ -46,7 +46,7 @@ export function* sides(clear: number): Generator<Candidate> {
 
 /** Close by, without a leader: over, under, right, left. */
 export function* close(clear: number, lineMm: number): Generator<Candidate> {
-  for (const more of [0.8, 3, 6, 10, 15]) {
+  for (const more of [0.8, 2.5, 4.5, 7]) {
     const off = clear + more + lineMm / 2;
     yield { end: [0, off], align: 'middle', leader: [], length: more };
     yield { end: [0, -off], align: 'middle', leader: [], length: more };

@@ -1,5 +1,7 @@
 import type { Box, Fragment, Item, Spread, Vec, Wish } from '../display-list.ts';
 import { plateMm } from '../paint/prims-of.ts';
+import { spreadMm } from '../paint/spread.ts';
+import type { Fineness } from './fineness.ts';
 import { COST, type Obstacles } from './obstacles.ts';
 import { boxAt, clipTo, grow, holds, type Paper } from './paper.ts';
 
@@ -8,10 +10,15 @@ const EVERY_MM = 160;
 const STEP_MM = 2;
 /** Room between the plate and the end of its leg. */
 const END_MM = 0.8;
+/** A line so near to a plate looks like a part of it. */
+const NEAR_MM = 0.6;
 /** Beside the line, when none of its legs is long enough to carry a plate. */
 const BESIDE_MM = 1.2;
 /** Each mm further off makes it less plain whose tag it is. */
 const ASTRAY = 0.6;
+/** Shorter than so many of its plates, a leg of a coarse drawing says its letters only; then it says nothing. */
+const COARSE_LEGS = 4;
+const COARSE_LEAST = 2;
 /** Nodes this far past twice the plate can be covered by no place that is tried. */
 const REACH_MM = 4;
 
@@ -25,11 +32,26 @@ export interface TagLeg {
   readonly length: number;
 }
 
+/** What a tag says, and how large. */
+interface TagWords {
+  readonly text: string;
+  readonly size: 'tag' | 'small';
+  readonly w: number;
+  readonly h: number;
+}
+
+export interface TagSizes {
+  readonly tag: number;
+  readonly small: number;
+}
+
 export interface Placed {
   readonly id: string;
   readonly items: readonly Item[];
   /** Room taken, in mm of paper. */
   readonly box: Box;
+  /** The wish of a letter that this answers. */
+  readonly letter?: Wish;
 }
 
 const between = (p: Vec, q: Vec, t: number): Vec => [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t];
@@ -59,7 +81,14 @@ export function tagLegs(fragments: readonly Fragment[], paper: Paper, visible: B
   return byStretch;
 }
 
-function itemAt(leg: TagLeg, at: Vec, paper: Paper): Item {
+/** Does a leg lie in a bank whose lines are drawn apart at this scale? */
+const inBank = (leg: TagLeg, paper: Paper): boolean =>
+  (leg.wish.spread ?? []).some((ends) => {
+    const [dx, dy] = ends[0] ? spreadMm([ends[0]], paper.mmPerPaperMm) : [0, 0];
+    return dx !== 0 || dy !== 0;
+  });
+
+function itemAt(leg: TagLeg, words: TagWords, at: Vec, paper: Paper): Item {
   const k = paper.mmPerPaperMm;
   const { wish } = leg;
   const own: Spread | undefined = wish.spread?.[0]?.[0] ? [wish.spread[0][0]] : undefined;
@@ -67,8 +96,8 @@ function itemAt(leg: TagLeg, at: Vec, paper: Paper): Item {
   return {
     t: 'text',
     at: [(at[0] - mx) * k, (at[1] - my) * k],
-    text: wish.text,
-    size: 'tag',
+    text: words.text,
+    size: words.size,
     weight: 600,
     align: 'middle',
     ink: wish.ink === 'cantTell' ? 'cantTell' : 'ink1',
@@ -108,7 +137,7 @@ function onLeg(
       const at = between(p, q, s / length);
       const box = boxAt(at[0], at[1], size.w, size.h);
       if (!to.isFree(box) || nodes.some((n) => holds(grow(box, 0.4), n))) continue;
-      const cost = to.cost(box, own) + (i * STEP_MM * COST.per10Mm) / 10;
+      const cost = to.cost(grow(box, NEAR_MM), own) + (i * STEP_MM * COST.per10Mm) / 10;
       if (!best || cost < best.cost) best = { at, cost };
     }
     if (best && best.cost <= (i * STEP_MM * COST.per10Mm) / 10) break;
@@ -143,6 +172,17 @@ function besideLeg(leg: TagLeg, size: { w: number; h: number }, to: Obstacles, n
   return best?.at;
 }
 
+/** What the legs of a stretch may say, best first: with its size, or in a bank and where there is little room its letters. */
+function wordsFor(leg: TagLeg, sizes: TagSizes, fineness: Fineness, paper: Paper): TagWords[] {
+  const { wish } = leg;
+  const full: TagWords = { text: wish.text, size: 'tag', ...plateMm(wish.text, sizes.tag) };
+  if (fineness === 'close' || wish.ink === 'cantTell') return [full];
+  const short: TagWords = { text: wish.letters, size: 'small', ...plateMm(wish.letters, sizes.small) };
+  if (fineness === 'usual') return inBank(leg, paper) ? [short] : [full, short];
+  if (leg.length >= COARSE_LEGS * full.w && !inBank(leg, paper)) return [full, short];
+  return leg.length >= COARSE_LEAST * short.w ? [short] : [];
+}
+
 /**
  * Tags of every stretch of one size: one on the longest leg that shows, nearest its middle, then one each 160 mm.
  * No two overlap, and none covers a node. `nodes` in mm of paper.
@@ -150,7 +190,8 @@ function besideLeg(leg: TagLeg, size: { w: number; h: number }, to: Obstacles, n
 export function placeTags(
   byStretch: ReadonlyMap<string, readonly TagLeg[]>,
   paper: Paper,
-  tagMm: number,
+  sizes: TagSizes,
+  fineness: Fineness,
   to: Obstacles,
   nodes: readonly Vec[],
 ): Placed[] {
@@ -159,32 +200,44 @@ export function placeTags(
   const order = [...byStretch.values()]
     .map((legs) => [...legs].sort((a, b) => b.length - a.length))
     .sort((a, b) => (a[0]?.length ?? 0) - (b[0]?.length ?? 0));
-  const put = (leg: TagLeg, at: Vec, size: { w: number; h: number }): void => {
-    const box = boxAt(at[0], at[1], size.w, size.h);
+  const put = (leg: TagLeg, words: TagWords, at: Vec): void => {
+    const box = boxAt(at[0], at[1], words.w, words.h);
     to.claim(box);
-    placed.push({ id: leg.fragment.id, items: [itemAt(leg, at, paper)], box });
+    placed.push({ id: leg.fragment.id, items: [itemAt(leg, words, at, paper)], box });
   };
-  for (const legs of order) {
-    const [longest] = legs;
-    if (!longest) continue;
-    const size = plateMm(longest.wish.text, tagMm);
-    const reach = grow(around(legs), 2 * size.w + REACH_MM);
+  /** Puts tags that say this on the legs; false where none of them has room. */
+  const tell = (legs: readonly TagLeg[], words: TagWords): boolean => {
+    const reach = grow(around(legs), 2 * words.w + REACH_MM);
     const near = nodes.filter((n) => holds(reach, n));
     let told = false;
     for (const leg of legs) {
       const n = told ? Math.floor(leg.length / EVERY_MM) : Math.max(1, Math.ceil(leg.length / EVERY_MM));
       for (let i = 0; i < n; i++) {
-        const at = onLeg(leg, (i + 0.5) / n, size, to, near);
+        const at = onLeg(leg, (i + 0.5) / n, words, to, near);
         if (at) {
-          put(leg, at, size);
+          put(leg, words, at);
           told = true;
         }
       }
       if (told && leg.length < EVERY_MM) break;
     }
-    if (told) continue;
-    const at = besideLeg(longest, size, to, near);
-    if (at) put(longest, at, size);
+    return told;
+  };
+  for (const legs of order) {
+    const [longest] = legs;
+    if (!longest) continue;
+    const may = wordsFor(longest, sizes, fineness, paper);
+    if (may.some((words) => tell(legs, words)) || fineness === 'coarse') continue;
+    const [words] = may;
+    if (!words) continue;
+    const reach = grow(around(legs), 2 * words.w + REACH_MM);
+    const at = besideLeg(
+      longest,
+      words,
+      to,
+      nodes.filter((n) => holds(reach, n)),
+    );
+    if (at) put(longest, words, at);
   }
   return placed;
 }

@@ -24,10 +24,14 @@ const UNKNOWN: ServiceLook = { tag: '', dashMm: [], newMm: 0.7, thereMm: 0.4, st
 /** Beat and pens of a service by its style key. */
 export const serviceLook = (style: string): ServiceLook => services[style] ?? UNKNOWN;
 
+const bankTagPx =
+  tokens.type.scale.find((s) => s.name === 'bankTag')?.size ?? tokens.type.drawingMm.tag * tokens.screen.pxPerMm;
+
 /** Text on the drawing in paper mm, by medium. A sheet is read from nearer than a tablet. */
 export const TEXT_MM = {
-  screen: tokens.type.drawingMm,
+  screen: { ...tokens.type.drawingMm, small: bankTagPx / tokens.screen.pxPerMm },
   sheet: {
+    small: tokens.type.sheetMm.caption,
     tag: tokens.type.sheetMm.flag,
     room: tokens.type.sheetMm.room,
     flag: tokens.type.sheetMm.flag,

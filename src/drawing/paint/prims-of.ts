@@ -7,7 +7,7 @@ import { type Frame, place } from './frame.ts';
 import { slants } from './hatch.ts';
 import { itemPrims } from './item-prims.ts';
 import { cornerPrims, linePrims } from './line-prims.ts';
-import { markPen } from './mark-pen.ts';
+import { hasRoom, markPen } from './mark-pen.ts';
 import { PIPE_MARKS } from './pipe-marks.ts';
 import { type Prim, plate, polyline, type Seg } from './prim.ts';
 
@@ -96,6 +96,7 @@ function textPrims(item: TextItem, frame: Frame, look: Look): Prim[] {
 }
 
 function markPrims(item: MarkItem, frame: Frame, look: Look): Prim[] {
+  if (!hasRoom(item, frame)) return [];
   const m = markPen(item, frame, look);
   if (item.mark.startsWith('finding:')) return findingPrims(m, item.mark.slice(8), item.text ?? '', frame.medium);
   if (item.mark.startsWith('item:')) return itemPrims(m, item.mark.slice(5), frame.medium);

@@ -1,0 +1,46 @@
+import type { Fragment, Wish } from '../display-list.ts';
+import type { Fineness } from './fineness.ts';
+import { type FlagLines, flagsOf } from './flag-wishes.ts';
+import { placeFlag } from './flags.ts';
+import type { Page } from './page.ts';
+import type { Placed } from './tags.ts';
+
+export interface ThingName {
+  readonly fragment: Fragment;
+  readonly wish: Extract<Wish, { w: 'name' }>;
+}
+
+/** What is only said in passing, as a fall, may cover less than what a thing is. */
+const IN_PASSING = 4;
+const LITTLE = 6.5;
+
+const mostOf = (fineness: Fineness, rank: number): number | undefined =>
+  fineness === 'coarse' || (fineness === 'usual' && rank >= IN_PASSING) ? LITTLE : undefined;
+
+/** Flags, and the names of things that had no room for them inside. `flagged`: whose fragments have one. */
+export function placeFlags(
+  page: Page,
+  outside: readonly ThingName[],
+): { placed: Placed[]; flagged: ReadonlySet<Fragment> } {
+  const { fragments, paper, to, sizes, fineness } = page;
+  const mm = { whatMm: sizes.flag, howMm: sizes.flagSecond };
+  const placed: Placed[] = [];
+  const flagged = new Set<Fragment>();
+  for (const { fragment, wish } of outside) {
+    const lines: FlagLines = wish.second === null ? [wish.text] : [wish.text, wish.second];
+    const one = placeFlag({ id: fragment.id, at: wish.at, clearMm: 0 }, { lines, ...mm }, paper, to);
+    if (one) placed.push(one);
+  }
+  for (const { fragment, wish, says } of flagsOf(fragments, paper, fineness)) {
+    const { at, spread, clearMm = 0, along } = wish;
+    for (const lines of says) {
+      const most = mostOf(fineness, wish.rank);
+      const one = placeFlag({ id: fragment.id, at, spread, clearMm, along }, { lines, ...mm }, paper, to, most);
+      if (!one) continue;
+      placed.push(one);
+      flagged.add(fragment);
+      break;
+    }
+  }
+  return { placed, flagged };
+}

@@ -17,12 +17,13 @@ export function flatPlan(): Plan {
   });
   plan.storeys[FLAT] = { id: FLAT, name: 'First floor', floorMm: 0, ceilingMm: 2500, buildUpMm: 220, sureness: 'seen' };
   plan.basis.surveyDate = '2026-05-01';
-  plan.job.reason = 'The flue of the old combi is hidden above the bathroom ceiling with no way to look at it.';
-  plan.job.note = 'The slabs and the outside wall belong to the building: ask the freeholder before work.';
+  plan.job.reason = 'Boiler from the bedroom cupboard to the kitchen wall';
+  plan.job.note =
+    'The old flue is hidden above the bathroom ceiling with no way to look at it. The slabs and the outside wall belong to the building: ask the freeholder before work.';
   plan.options.A = {
     id: 'A',
-    name: 'Kitchen outside wall',
-    note: 'Gas along the hall ceiling; water and heating at skirting level behind the bath.',
+    name: 'A',
+    note: 'Kitchen outside wall: gas along the hall ceiling; water and heating at skirting level behind the bath.',
     fates: { 'B-EB': 'strip', 'B-EF': 'strip' },
   };
   const k = houseKit(plan, FLAT, 'A');

@@ -17,8 +17,8 @@ export function twoStoreyPlan(): Plan {
   plan.job.reason = 'The wall of the old boiler is wanted for a larger kitchen window.';
   plan.options.A = {
     id: 'A',
-    name: 'Airing cupboard upstairs',
-    note: 'Gas through the joists in the permitted zone; water and heating between two joists to the old tails.',
+    name: 'A',
+    note: 'Airing cupboard upstairs: gas through the joists in the permitted zone; water and heating between two joists to the old tails.',
     fates: {
       'old-boiler': 'strip',
       'old-flue': 'strip',

@@ -175,7 +175,7 @@ describe('an SVG file', () => {
   test('is in mm of paper, has a title, and leans on nothing outside', () => {
     const text = drawSvg(flat, view, AFTER, 'print');
     expect(text).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg" width="[\d.]+mm"/);
-    expect(text).toContain('<title>First-floor flat: First floor, after, Kitchen outside wall, 1:50</title>');
+    expect(text).toContain('<title>First-floor flat: First floor, after, A, 1:50</title>');
     expect(text).not.toMatch(/href|url\(|@import/);
   });
   test('names of the user are text, never markup', () => {

@@ -99,7 +99,7 @@ test('ids of a row choose records, and ids of nothing choose nothing', () => {
 });
 
 test('cases: before the work, then each option after it', () => {
-  expect(casesOf(plan).map((c) => c.label)).toEqual(['Before', 'After, Kitchen outside wall']);
+  expect(casesOf(plan).map((c) => c.label)).toEqual(['Before', 'After, A']);
 });
 
 describe('the sketch of a run', () => {

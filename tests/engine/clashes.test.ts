@@ -46,7 +46,9 @@ const AFTER = { option: 'A', when: 'after' } as const;
 const clashesOf = (plan: Plan): readonly Clash[] => give(plan, AFTER).clashes;
 
 describe('clashes', () => {
-  test('are those of all pairs of pipes along the axes, each once, with the gap between them', () => {
+  test('are those of all pairs of pipes along the axes, each once, with the gap between them', {
+    timeout: 60_000,
+  }, () => {
     fc.assert(
       fc.property(fc.array(told, { minLength: 2, maxLength: 9 }), (runs) => {
         const expected = new Map<string, number>();
@@ -66,7 +68,9 @@ describe('clashes', () => {
     );
   });
 
-  test('do not follow where the house stands, which run is told first, or which way a leg is told', () => {
+  test('do not follow where the house stands, which run is told first, or which way a leg is told', {
+    timeout: 60_000,
+  }, () => {
     fc.assert(
       fc.property(fc.array(told, { minLength: 2, maxLength: 6 }), fc.integer({ min: -5000, max: 5000 }), (runs, by) => {
         const gaps = (all: readonly Told[]) =>

@@ -19,6 +19,9 @@ function* numbersIn(value: unknown, path: string): Generator<[path: string, n: n
     for (const [key, inner] of Object.entries(value)) yield* numbersIn(inner, `${path}.${key}`);
 }
 
+/** Many plans are made and evaluated: on a busy machine that takes longer than a test is usually given. */
+const SLOWLY = { timeout: 60_000 };
+
 /** Decimals a report may carry: the smallest figure in it is a volume in m3 with four digits, kept to one more. */
 const DECIMALS = 6;
 
@@ -54,7 +57,7 @@ describe.each(demoNames)('the demo %s', (name) => {
     checkReport(evaluate(plan, chosen), chosen);
   });
 
-  test('gives the same bytes after any edit and its taking back, warm or cold', () => {
+  test('gives the same bytes after any edit and its taking back, warm or cold', SLOWLY, () => {
     const chosen = caseOf(plan);
     const first = bytes(plan, chosen);
     for (const leg of someOf(plan.legs)) {
@@ -107,7 +110,7 @@ function moved<T>(record: T): T {
 }
 
 describe('plans as nobody would draw them', () => {
-  test('are sound files, so the engine must take them', () => {
+  test('are sound files, so the engine must take them', SLOWLY, () => {
     fc.assert(
       fc.property(arbitraryNetwork, ({ plan }) => {
         expect(v.safeParse(planSchema, plan).issues).toBeUndefined();
@@ -117,7 +120,7 @@ describe('plans as nobody would draw them', () => {
     );
   });
 
-  test('never throw, and give a sound report twice over', () => {
+  test('never throw, and give a sound report twice over', SLOWLY, () => {
     fc.assert(
       fc.property(arbitraryNetwork, ({ plan, chosen }) => {
         const report = evaluate(plan, chosen);
@@ -128,7 +131,7 @@ describe('plans as nobody would draw them', () => {
     );
   });
 
-  test('of any records the file format allows never throw either', () => {
+  test('of any records the file format allows never throw either', SLOWLY, () => {
     fc.assert(
       fc.property(arbitraryPlan, fc.constantFrom('before', 'after'), (plan, when) => {
         const chosen: Case = { option: Object.keys(plan.options)[0] ?? null, when };

@@ -1,9 +1,16 @@
+import type { Opening } from '../../../plan/records/building.ts';
 import { findOpeningHits, type OpeningHit } from '../../clearance/opening-hits.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
 import { atPlace } from '../../places.ts';
 import { sayOpening, sayRun } from '../../say-names.ts';
+
+/** What is in the way of what: a way through needs nothing that opens, and glass that is fixed opens nothing. */
+function sayOf(opening: Opening): 'fault' | 'way' | 'fixed' {
+  if (opening.kind === 'archway') return 'way';
+  return opening.opens === false && opening.kind !== 'door' ? 'fixed' : 'fault';
+}
 
 function judge(given: Given): Fault[] {
   const pairs = new Map<string, OpeningHit[]>();
@@ -16,9 +23,11 @@ function judge(given: Given): Fault[] {
     const opening = first && given.plan.openings[first.opening];
     if (!first || !opening) return [];
     const floor = given.plan.storeys[given.plan.walls[opening.wall]?.storey ?? '']?.floorMm ?? 0;
+    const say = sayOf(opening);
     return [
       {
-        outcome: 'stop',
+        outcome: say === 'fixed' ? 'check' : 'stop',
+        say,
         ids: [first.pipe.run, first.opening],
         legs: hits.map((h) => h.pipe.edge.id),
         words: {
@@ -33,10 +42,10 @@ function judge(given: Given): Fault[] {
   });
 }
 
-const house = (z: number, y = -80) =>
+const house = (z: number, y = -80, change: Partial<Opening> = {}) =>
   example()
     .wall('w', [0, 0], [4000, 0], { thicknessMm: 100 })
-    .opening('d', 'w', 1500, 800)
+    .opening('d', 'w', 1500, 800, change)
     .run('r', 'cold', [
       [0, y, z],
       [4000, y, z],
@@ -58,6 +67,16 @@ export default defineRule({
       why: 'At {height} above the floor it stands in the way of what opens.',
       todo: 'Go over it, under it, or round.',
     },
+    way: {
+      title: '{run} crosses the {opening}',
+      why: 'At {height} above the floor people walk into it or fall over it.',
+      todo: 'Go over it, under it, or round.',
+    },
+    fixed: {
+      title: '{run} crosses the {opening}',
+      why: 'At {height} above the floor it lies across an opening that is fixed: it shows, and is in the way of whoever mends or changes it.',
+      todo: 'Go over it, under it, or round, or agree it with the customer.',
+    },
     cantTell: {
       title: "Can't tell whether {run} clears the {opening}",
       why: 'Its heights are not known.',
@@ -67,6 +86,16 @@ export default defineRule({
   },
   examples: [
     { name: 'a low pipe across a doorway', given: () => house(150), expect: 'stop' },
+    {
+      name: 'a low pipe across an archway',
+      given: () => house(150, -80, { kind: 'archway', opens: false }),
+      expect: 'stop',
+    },
+    {
+      name: 'across a window that does not open',
+      given: () => house(1500, -80, { kind: 'window', opens: false, sillMm: 900 }),
+      expect: 'check',
+    },
     { name: 'over the door', given: () => house(2200), expect: 'pass' },
     { name: 'far out in the room', given: () => house(150, -600), expect: 'pass' },
   ],

@@ -29,6 +29,9 @@ export interface Outcome {
 
 /** Shortest time a sample is taken over, ms: under it the clock's own step would show. */
 const SAMPLE_MS = 40;
+/** Calls a sample has at least, so that one of them may be disturbed; a slow piece of work is taken once. */
+const CALLS = 3;
+const SLOW_MS = 700;
 
 export function median(of: readonly number[]): number {
   const sorted = [...of].sort((a, b) => a - b);
@@ -40,17 +43,17 @@ export function median(of: readonly number[]): number {
 /** What the work gave is kept where the optimiser cannot see that nobody reads it. */
 const kept: { last: unknown } = { last: null };
 
-/** Milliseconds one call takes, over as many calls as fill a sample. */
+/** Milliseconds one call takes: the median of the calls that fill a sample. */
 export function sample(work: () => unknown, now: () => number): number {
-  const start = now();
-  let calls = 0;
+  const calls: number[] = [];
   let spent = 0;
-  do {
+  while (spent < SAMPLE_MS || (calls.length < CALLS && spent < SLOW_MS)) {
+    const start = now();
     kept.last = work();
-    calls += 1;
-    spent = now() - start;
-  } while (spent < SAMPLE_MS);
-  return spent / calls;
+    calls.push(now() - start);
+    spent += calls[calls.length - 1] ?? 0;
+  }
+  return median(calls);
 }
 
 /**

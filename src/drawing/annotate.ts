@@ -15,7 +15,7 @@ import { placeFlags, type ThingName } from './labels/place-flags.ts';
 import { type Placed, placeTags, tagLegs } from './labels/tags.ts';
 import { type Medium, TEXT_MM } from './look/tokens.ts';
 import { NEAR_FACE_MM } from './pipes/pipes-in-view.ts';
-import { facePlane, type Plane, planPlane } from './pipes/plane.ts';
+import { type Plane, planeOf } from './pipes/plane.ts';
 
 export interface AnnotateOptions {
   readonly plan: Plan;
@@ -73,7 +73,7 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
   const within = options.visible && grow(onPaper(options.visible, k), -EDGE_MM);
   const to = obstaclesOf(fragments, paper, within);
   for (const box of options.taken ?? []) to.claim(onPaper(box, k));
-  const plane = view.kind === 'plan' ? planPlane(view.storey) : facePlane(plan, view.wall, view.side);
+  const plane = planeOf(plan, view);
   const page: Page = { fragments, paper, to, sizes, fineness };
   const findings = options.findings ?? [];
   for (const { at, key } of findings.flatMap((f) => spotOf(f, placeIn(plane, f)))) {

@@ -213,9 +213,12 @@ export const PAINTER_GROUPS = [
 ] as const;
 export type PainterGroup = (typeof PAINTER_GROUPS)[number];
 
-/** What is looked at: a storey from above, or the side of a wall. */
+/**
+ * What is looked at: a storey from above, or the side of a wall. `turnDeg`: the house is laid on the plane turned
+ * anticlockwise by so much about the datum; left out where it is not.
+ */
 export type View =
-  | { readonly kind: 'plan'; readonly storey: string }
+  | { readonly kind: 'plan'; readonly storey: string; readonly turnDeg?: number }
   | { readonly kind: 'face'; readonly wall: string; readonly side: 'left' | 'right' };
 
 export interface DisplayList {

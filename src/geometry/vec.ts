@@ -16,6 +16,9 @@ export const unit = (a: Xy): Xy => {
   return l === 0 ? { x: 1, y: 0 } : { x: a.x / l, y: a.y / l };
 };
 
+/** Turned anticlockwise by the angle of a unit vector. */
+export const turned = (a: Xy, by: Xy): Xy => ({ x: a.x * by.x - a.y * by.y, y: a.x * by.y + a.y * by.x });
+
 /** Unit vector at an angle anticlockwise from x; exact at quarter turns, where a house has nearly all of its angles. */
 export function direction(deg: number): Xy {
   const quarter = (((deg % 360) + 360) % 360) / 90;

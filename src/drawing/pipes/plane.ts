@@ -1,5 +1,5 @@
 import { wallSide } from '../../geometry/hosting.ts';
-import { add, dot, scale, sub } from '../../geometry/vec.ts';
+import { add, direction, dot, scale, sub, turned } from '../../geometry/vec.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Xy, Xyz } from '../../plan/records/parts.ts';
 import type { Vec, View } from '../display-list.ts';
@@ -23,8 +23,10 @@ export interface FacePlane extends Plane {
   readonly ceilingZ: number;
 }
 
-export const viewKey = (view: View): string =>
-  view.kind === 'plan' ? `plan:${view.storey}` : `face:${view.wall}:${view.side}`;
+export const viewKey = (view: View): string => {
+  if (view.kind === 'face') return `face:${view.wall}:${view.side}`;
+  return view.turnDeg ? `plan:${view.storey}:${view.turnDeg}` : `plan:${view.storey}`;
+};
 
 /** A wall's side seen from its room; undefined where the wall or its storey is gone. */
 export function facePlane(plan: Plan, wallId: string, side: 'left' | 'right'): FacePlane | undefined {
@@ -48,11 +50,22 @@ export function facePlane(plan: Plan, wallId: string, side: 'left' | 'right'): F
   };
 }
 
-export function planPlane(storey: string): Plane {
+export function planPlane(storey: string, turnDeg = 0): Plane {
+  if (turnDeg === 0) {
+    return { view: { kind: 'plan', storey }, storey, at: (p) => [p.x, p.y], toReader: (p) => p.z };
+  }
+  const way = direction(turnDeg);
   return {
-    view: { kind: 'plan', storey },
+    view: { kind: 'plan', storey, turnDeg },
     storey,
-    at: (p) => [p.x, p.y],
+    at(p) {
+      const { x, y } = turned(p, way);
+      return [x, y];
+    },
     toReader: (p) => p.z,
   };
 }
+
+/** Undefined where the wall looked at, or its storey, is gone. */
+export const planeOf = (plan: Plan, view: View): Plane | FacePlane | undefined =>
+  view.kind === 'plan' ? planPlane(view.storey, view.turnDeg) : facePlane(plan, view.wall, view.side);

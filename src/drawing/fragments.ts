@@ -1,20 +1,16 @@
 import { type Alive, aliveIn } from '../network/cases.ts';
 import type { Case, Plan } from '../plan/plan.ts';
-import type { Fragment, View } from './display-list.ts';
-import { PAINTER_GROUPS } from './display-list.ts';
-import { faceFragments } from './face/face-fragments.ts';
-import { itemFragments } from './fragments/item-fragments.ts';
-import { pipeFragments } from './fragments/pipe-fragments.ts';
-import { planFragments } from './fragments/plan-fragments.ts';
-import { pipesInView } from './pipes/pipes-in-view.ts';
-import { facePlane, planPlane } from './pipes/plane.ts';
+import type { Box, Fragment, View } from './display-list.ts';
+import { drawAgain, type KeptDrawing } from './fragments/kept-drawing.ts';
+import type { DrawnLeg } from './pipes/drawn-leg.ts';
+import { facePlane, planPlane, viewKey } from './pipes/plane.ts';
+
+const NOTHING: readonly Fragment[] = [];
 
 export interface FragmentOptions {
   /** After the work, show what it takes out. */
   readonly stripped?: boolean;
 }
-
-const RANK = new Map(PAINTER_GROUPS.map((group, i) => [group as string, i]));
 
 /** Which records stand in a case, asked once for each plan. */
 const lives = new WeakMap<Plan, Map<string, Alive>>();
@@ -28,23 +24,33 @@ export function livesOf(plan: Plan, chosen: Case): Alive {
   return known;
 }
 
+/** The drawings that were asked for last: each goes on from plan to plan. */
+const kept = new Map<string, KeptDrawing>();
+const MOST_KEPT = 6;
+
+function keptDrawing(plan: Plan, view: View, chosen: Case, stripped: boolean): KeptDrawing | undefined {
+  const key = `${viewKey(view)}|${chosen.option ?? ''}|${chosen.when}|${stripped}`;
+  const was = kept.get(key);
+  if (was?.plan === plan) return was;
+  const plane = view.kind === 'face' ? facePlane(plan, view.wall, view.side) : planPlane(view.storey);
+  kept.delete(key);
+  if (!plane || !plan.storeys[plane.storey]) return undefined;
+  const now = drawAgain(was, plan, { plane, alive: livesOf(plan, chosen), stripped });
+  kept.set(key, now);
+  for (const old of [...kept.keys()].slice(0, -MOST_KEPT)) kept.delete(old);
+  return now;
+}
+
 /**
  * The drawing of a view in a case, one fragment for each record, in painter's order. A record that did not change, and
- * leans on nothing that did, gives the very same fragment as before. Records without a place are left out.
+ * leans on nothing that did, gives the very same fragment as before; where nothing that is drawn changed, the very same
+ * list. Only pipes near what changed are looked at. Records without a place are left out.
  */
 export function fragments(plan: Plan, view: View, chosen: Case, options: FragmentOptions = {}): readonly Fragment[] {
-  const alive = livesOf(plan, chosen);
-  const stripped = options.stripped ?? true;
-  const face = view.kind === 'face' ? facePlane(plan, view.wall, view.side) : undefined;
-  const plane = view.kind === 'plan' ? planPlane(view.storey) : face;
-  if (!plane || !plan.storeys[plane.storey]) return [];
-  const pipes = pipesInView(plan, plane, alive, stripped);
-  const building = face
-    ? faceFragments(plan, face, alive, stripped)
-    : planFragments(plan, plane.storey, alive, stripped);
-  const drawn = pipeFragments(plan, plane, pipes, alive);
-  const items = itemFragments(plan, plane, pipes, alive, stripped, drawn.spreadAt);
-  const all = [...building, ...drawn.fragments, ...items];
-  const ranked = all.map((fragment, i) => ({ fragment, i, rank: RANK.get(fragment.layer) ?? 0 }));
-  return ranked.sort((a, b) => a.rank - b.rank || a.i - b.i).map(({ fragment }) => fragment);
+  return keptDrawing(plan, view, chosen, options.stripped ?? true)?.fragments ?? NOTHING;
+}
+
+/** Drawn pipes of a view that come within reach of a box of its plane. */
+export function pipesNear(plan: Plan, view: View, chosen: Case, box: Box, reachMm: number): readonly DrawnLeg[] {
+  return keptDrawing(plan, view, chosen, true)?.clusters.near(box, reachMm) ?? [];
 }

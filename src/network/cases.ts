@@ -49,7 +49,12 @@ export function aliveIn(plan: Plan, chosen: Case): Alive {
   const fates: Readonly<Record<string, Fate>> =
     chosen.option === null ? {} : (plan.options[chosen.option]?.fates ?? {});
   const possible = (option: string | null): boolean => option === null || option === chosen.option;
-  const at = touching(plan, possible);
+  // Asked for only by nodes and items: a drawing of pipes alone goes without.
+  let found: ReturnType<typeof touching> | undefined;
+  const at = (): ReturnType<typeof touching> => {
+    found ??= touching(plan, possible);
+    return found;
+  };
 
   const stateOf = (map: Fated, id: string): LifeState | null => {
     const thing = plan[map][id];
@@ -63,15 +68,18 @@ export function aliveIn(plan: Plan, chosen: Case): Alive {
     const state = stateOf(map, id);
     return state === 'there' || (after ? state === 'new' : state === 'strip' || state === 'cap');
   };
-  const pipeAt = (node: string): boolean => at.pipes.get(node)?.some(([map, id]) => stands(map, id)) ?? false;
+  const pipeAt = (node: string): boolean =>
+    at()
+      .pipes.get(node)
+      ?.some(([map, id]) => stands(map, id)) ?? false;
   const itemStands = (id: string): boolean => {
     const node = plan.items[id]?.node;
-    return node !== undefined && stands('items', id) && (pipeAt(node) || !at.pipes.has(node));
+    return node !== undefined && stands('items', id) && (pipeAt(node) || !at().pipes.has(node));
   };
   const nodeStands = (id: string): boolean => {
     if (pipeAt(id)) return true;
-    const items = at.items.get(id);
-    return stands('nodes', id) && (items?.some(itemStands) ?? !at.pipes.has(id));
+    const items = at().items.get(id);
+    return stands('nodes', id) && (items?.some(itemStands) ?? !at().pipes.has(id));
   };
 
   return {

@@ -3,22 +3,7 @@ import { cull } from '../../src/drawing/cull.ts';
 import { fragments } from '../../src/drawing/fragments.ts';
 import { liveFragments } from '../../src/drawing/live-fragments.ts';
 import { madeSoFar } from '../../src/drawing/memo/remember.ts';
-import { AFTER, PLAN_VIEW, page, run } from './small-plan.ts';
-
-/** `count` runs of two legs on a field of 1 m squares, equally dense whatever the count. */
-function field(count: number) {
-  const plan = page();
-  const side = Math.ceil(Math.sqrt(count));
-  for (let i = 0; i < count; i++) {
-    const [x, y] = [(i % side) * 1000, Math.floor(i / side) * 1000];
-    run(plan, `r${i}`, [
-      [x, y, 100],
-      [x + 600, y, 100],
-      [x + 600, y + 600, 100],
-    ]);
-  }
-  return plan;
-}
+import { AFTER, field, PLAN_VIEW } from './small-plan.ts';
 
 const WINDOW = { minX: 2000, minY: 2000, maxX: 8000, maxY: 6000 };
 

@@ -137,8 +137,12 @@ describe('where legs meet', () => {
     ]);
     expect(itemsOf(drawn(plan), 'g.1')).toEqual([]);
     const leg = plan.legs['g-1'];
-    if (leg) plan.legs['g-1'] = { ...leg, tube: { kind: 'copper', size: '15x0.7' } };
-    const [mark] = itemsOf(drawn(plan), 'g.1');
+    if (!leg) throw new Error('the run has a first leg');
+    const narrow = {
+      ...plan,
+      legs: { ...plan.legs, 'g-1': { ...leg, tube: { kind: 'copper', size: '15x0.7' } } },
+    } as const;
+    const [mark] = itemsOf(drawn(narrow), 'g.1');
     expect(mark).toMatchObject({ mark: 'reducer' });
     expect(Math.abs(mark?.t === 'mark' ? mark.turnDeg : 0)).toBeCloseTo(180);
   });

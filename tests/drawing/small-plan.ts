@@ -182,3 +182,18 @@ export function room(plan: Plan): Plan {
   };
   return plan;
 }
+
+/** `count` runs of two legs on a field of 1 m squares, equally dense whatever the count. */
+export function field(count: number): Plan {
+  const plan = page();
+  const side = Math.ceil(Math.sqrt(count));
+  for (let i = 0; i < count; i++) {
+    const [x, y] = [(i % side) * 1000, Math.floor(i / side) * 1000];
+    run(plan, `r${i}`, [
+      [x, y, 100],
+      [x + 600, y, 100],
+      [x + 600, y + 600, 100],
+    ]);
+  }
+  return plan;
+}

@@ -1,9 +1,8 @@
-import type { Alive } from '../../network/cases.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { PlanNode } from '../../plan/records/pipework.ts';
 import type { Fragment, Spread, Wish } from '../display-list.ts';
 import { remember } from '../memo/remember.ts';
-import { type Bank, banksOf } from '../pipes/banks.ts';
+import { type Bank, banksOf, type WallProbe } from '../pipes/banks.ts';
 import { type Crossing, crossings } from '../pipes/crossings.ts';
 import { type DrawnLeg, vertexOf } from '../pipes/drawn-leg.ts';
 import { type Joint, jointOf } from '../pipes/joints.ts';
@@ -12,8 +11,7 @@ import { type Plane, viewKey } from '../pipes/plane.ts';
 import { riserRooms } from '../pipes/riser-rooms.ts';
 import { type Riser, risersOf } from '../pipes/risers.ts';
 import { endSpread, jointSpread, type Shifts, spreadKey } from '../pipes/spread-of.ts';
-import { voidWords } from '../pipes/void-words.ts';
-import { wallProbe } from '../pipes/wall-probe.ts';
+import type { VoidWords } from '../pipes/void-words.ts';
 import { levelOf } from '../text/say-level.ts';
 import { fallFragment } from './fall.fragment.ts';
 import { cornerMost, jointFragment } from './joint.fragment.ts';
@@ -121,19 +119,23 @@ function risersFragment(
 }
 
 /** One for each place where legs meet, drawn by the first node that lies there. */
-function jointFragments({ plan, key, joints, shifts }: Surroundings): Fragment[] {
+function jointFragments({ plan, key, joints, shifts }: Surroundings, legs: readonly DrawnLeg[]): Fragment[] {
   const done = new Set<string>();
-  return Object.values(plan.nodes).flatMap((node) => {
-    const vertex = vertexOf(node);
-    const joint = joints.get(vertex);
-    if (!joint || done.has(vertex) || !isMarked(joint, node)) return [];
-    done.add(vertex);
-    const spread = jointSpread(joint, shifts);
-    const made = remember(node, `joint:${key}`, plan, [joint.is, ...joint.flat, spreadKey(spread)], () =>
-      jointFragment(node.id, vertex, joint, spread),
-    );
-    return made ? [made] : [];
-  });
+  return legs.flatMap(({ record }) =>
+    [record.a, record.b].flatMap((id) => {
+      const node = plan.nodes[id];
+      if (!node) return [];
+      const vertex = vertexOf(node);
+      const joint = joints.get(vertex);
+      if (!joint || done.has(vertex) || !isMarked(joint, node)) return [];
+      done.add(vertex);
+      const spread = jointSpread(joint, shifts);
+      const made = remember(node, `joint:${key}`, plan, [joint.is, ...joint.flat, spreadKey(spread)], () =>
+        jointFragment(node.id, vertex, joint, spread),
+      );
+      return made ? [made] : [];
+    }),
+  );
 }
 
 const isMarked = (joint: Joint, node: PlanNode): boolean =>
@@ -148,10 +150,16 @@ export interface PipeDrawing {
   spreadAt(vertex: string): Spread | undefined;
 }
 
+/** What pipes are drawn on: made once for all clusters of a view. */
+export interface Ground {
+  readonly wall: WallProbe;
+  readonly voids: VoidWords;
+}
+
 /** Fragments of legs, stretches, rises and the places where they meet, for either projection. */
-export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, alive: Alive): PipeDrawing {
+export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, ground: Ground): PipeDrawing {
   const inPlan = plane.view.kind === 'plan';
-  const { banks, shifts } = inPlan ? banksOf(pipes, wallProbe(plan, plane.storey)) : { banks: [], shifts: NO_SHIFTS };
+  const { banks, shifts } = inPlan ? banksOf(pipes, ground.wall) : { banks: [], shifts: NO_SHIFTS };
   const joints = new Map<string, Joint>();
   for (const [vertex, legs] of pipes.at) joints.set(vertex, jointOf(vertex, legs));
   const around: Surroundings = {
@@ -162,7 +170,7 @@ export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, aliv
     shifts,
     behind: crossings(pipes.legs),
     words: bankWords(plan, banks, plane),
-    inVoid: inPlan ? voidWords(plan, plane.storey, pipes.legs, alive) : new Map(),
+    inVoid: inPlan ? ground.voids(pipes.legs) : new Map(),
   };
   const risers = risersOf(pipes.legs);
   const rooms = riserRooms(risers.values());
@@ -170,7 +178,7 @@ export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, aliv
     leg.endOn ? risersFragment(leg, risers.get(leg), around, rooms.get(leg)) : legFragments(leg, around),
   );
   return {
-    fragments: [...lines, ...jointFragments(around)],
+    fragments: [...lines, ...jointFragments(around, pipes.legs)],
     spreadAt: (vertex) => jointSpread(joints.get(vertex), shifts),
   };
 }

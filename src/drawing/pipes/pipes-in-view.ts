@@ -43,25 +43,36 @@ function shows(leg: DrawnLeg, plane: Plane, behindMm: number): boolean {
   );
 }
 
+/** How one pipe is drawn in a case; null where it is not. */
+export function pipeInView(
+  plan: Plan,
+  pipe: Leg | Stretch,
+  plane: Plane,
+  alive: Alive,
+  stripped: boolean,
+): DrawnLeg | null {
+  const map = 'lengthMm' in pipe ? 'stretches' : 'legs';
+  const state = stateOf(alive, map, pipe.id, stripped);
+  const leg = state && drawnLeg(plan, map, pipe, state, plane);
+  const behind = plane.view.kind === 'face' ? (plan.walls[plane.view.wall]?.thicknessMm ?? 0) : 0;
+  return leg && shows(leg, plane, behind) ? leg : null;
+}
+
 export function pipesInView(plan: Plan, plane: Plane, alive: Alive, stripped: boolean): PipesInView {
   const legs: DrawnLeg[] = [];
   const at = new Map<string, DrawnLeg[]>();
-  const behind = plane.view.kind === 'face' ? (plan.walls[plane.view.wall]?.thicknessMm ?? 0) : 0;
   const add = (vertex: string, leg: DrawnLeg): void => {
     const there = at.get(vertex);
     if (there) there.push(leg);
     else at.set(vertex, [leg]);
   };
-  const consider = (map: DrawnLeg['map'], pipe: Leg | Stretch): void => {
-    const state = stateOf(alive, map, pipe.id, stripped);
-    const leg = state && drawnLeg(plan, map, pipe, state, plane);
-    if (!leg || !shows(leg, plane, behind)) return;
+  // What nobody has seen is drawn first, so that it never covers what was.
+  for (const pipe of [...Object.values(plan.stretches), ...Object.values(plan.legs)]) {
+    const leg = pipeInView(plan, pipe, plane, alive, stripped);
+    if (!leg) continue;
     legs.push(leg);
     add(leg.vertexA, leg);
     if (leg.vertexB !== leg.vertexA) add(leg.vertexB, leg);
-  };
-  // What nobody has seen is drawn first, so that it never covers what was.
-  for (const stretch of Object.values(plan.stretches)) consider('stretches', stretch);
-  for (const leg of Object.values(plan.legs)) consider('legs', leg);
+  }
   return { legs, at };
 }

@@ -17,28 +17,27 @@ function passing(plan: Plan, stretch: VoidStretch): string | undefined {
 }
 
 /** What is said of level legs that run in a void: their height, and over, through or under. Once for each run and void. */
-export function voidWords(
-  plan: Plan,
-  storey: string,
-  legs: readonly DrawnLeg[],
-  alive: Alive,
-): ReadonlyMap<DrawnLeg, string> {
-  const words = new Map<DrawnLeg, string>();
-  if (!Object.values(plan.voids).some((v) => v.kind !== 'slab' && v.joists)) return words;
+export type VoidWords = (legs: readonly DrawnLeg[]) => ReadonlyMap<DrawnLeg, string>;
+
+export function voidWords(plan: Plan, storey: string, alive: Alive): VoidWords {
+  if (!Object.values(plan.voids).some((v) => v.kind !== 'slab' && v.joists)) return () => new Map();
   const finder = voidFinder(plan, { has: (id) => alive.has('voids', id) });
-  const longest = new Map<string, { leg: DrawnLeg; mm: number; say: string }>();
-  for (const leg of legs) {
-    const z = leg.placeA.at.z;
-    if (leg.endOn || leg.map === 'stretches' || leg.state === 'strip' || Math.abs(z - leg.placeB.at.z) > 1) continue;
-    for (const stretch of finder.stretches({ a: leg.placeA.at, b: leg.placeB.at })) {
-      const say = stretch.lengthMm < LEAST_MM ? undefined : passing(plan, stretch);
-      const key = `${leg.run} ${stretch.void}`;
-      const before = longest.get(key);
-      if (say !== undefined && (!before || stretch.lengthMm > before.mm)) {
-        longest.set(key, { leg, mm: stretch.lengthMm, say: `${leg.letters} at ${levelOf(plan, z, storey)}, ${say}` });
+  return (legs) => {
+    const words = new Map<DrawnLeg, string>();
+    const longest = new Map<string, { leg: DrawnLeg; mm: number; say: string }>();
+    for (const leg of legs) {
+      const z = leg.placeA.at.z;
+      if (leg.endOn || leg.map === 'stretches' || leg.state === 'strip' || Math.abs(z - leg.placeB.at.z) > 1) continue;
+      for (const stretch of finder.stretches({ a: leg.placeA.at, b: leg.placeB.at })) {
+        const say = stretch.lengthMm < LEAST_MM ? undefined : passing(plan, stretch);
+        const key = `${leg.run} ${stretch.void}`;
+        const before = longest.get(key);
+        if (say !== undefined && (!before || stretch.lengthMm > before.mm)) {
+          longest.set(key, { leg, mm: stretch.lengthMm, say: `${leg.letters} at ${levelOf(plan, z, storey)}, ${say}` });
+        }
       }
     }
-  }
-  for (const { leg, say } of longest.values()) if (!words.has(leg)) words.set(leg, say);
-  return words;
+    for (const { leg, say } of longest.values()) if (!words.has(leg)) words.set(leg, say);
+    return words;
+  };
 }

@@ -27,10 +27,11 @@ export interface Outcome {
   readonly held: boolean;
 }
 
-/** Shortest time a sample is taken over, ms: under it the clock's own step would show. */
+/** Shortest time that the clock can be trusted with, ms: quicker work is timed in batches as long as this. */
+const BATCH_MS = 5;
+/** Shortest time and least number of batches of a sample, so that one may be disturbed; slow work is taken once. */
 const SAMPLE_MS = 40;
-/** Calls a sample has at least, so that one of them may be disturbed; a slow piece of work is taken once. */
-const CALLS = 3;
+const BATCHES = 3;
 const SLOW_MS = 700;
 
 export function median(of: readonly number[]): number {
@@ -43,17 +44,20 @@ export function median(of: readonly number[]): number {
 /** What the work gave is kept where the optimiser cannot see that nobody reads it. */
 const kept: { last: unknown } = { last: null };
 
-/** Milliseconds one call takes: the median of the calls that fill a sample. */
+/** Milliseconds one call takes: the median of the batches that fill a sample. */
 export function sample(work: () => unknown, now: () => number): number {
-  const calls: number[] = [];
+  const taken: number[] = [];
+  let calls = 1;
   let spent = 0;
-  while (spent < SAMPLE_MS || (calls.length < CALLS && spent < SLOW_MS)) {
+  while (taken.length === 0 || spent < SAMPLE_MS || (taken.length < BATCHES && spent < SLOW_MS)) {
     const start = now();
-    kept.last = work();
-    calls.push(now() - start);
-    spent += calls[calls.length - 1] ?? 0;
+    for (let i = 0; i < calls; i++) kept.last = work();
+    const ms = now() - start;
+    spent += ms;
+    if (ms < BATCH_MS) calls *= 2;
+    else taken.push(ms / calls);
   }
-  return median(calls);
+  return median(taken);
 }
 
 /**

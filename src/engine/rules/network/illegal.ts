@@ -1,5 +1,6 @@
 import type { Illegal, IllegalKind } from '../../../network/trace.ts';
-import type { Fault } from '../../define-rule.ts';
+import type { Example, Fault, Sentences } from '../../define-rule.ts';
+import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
 import { atVertex } from '../../places.ts';
 import { sayAll, sayPoint, sayRun } from '../../say-names.ts';
@@ -26,3 +27,30 @@ export function illegal(given: Given, kind: IllegalKind, outcome: Fault['outcome
     };
   });
 }
+
+/** What the rules of this topic say where something has no place or no part. */
+export const CANT_TELL: Sentences = {
+  title: "Can't tell what flows here",
+  why: '{say}',
+  todo: 'Draw what is there, or mark it as an unseen stretch.',
+};
+
+/** A network nobody can find fault with: each rule of this topic has to be silent on it. */
+export const ONE_WAY: Example = {
+  name: 'one way from the meter to the boiler',
+  given: () =>
+    example()
+      .point('gas-meter', 'm', [0, 0, 500])
+      .point('boiler', 'b', [3000, 0, 1300])
+      .run('g', 'gas', [
+        { point: 'm', connection: 'outlet' },
+        [75, -115, 2300],
+        [75, -81, 2300],
+        [3000, -81, 2300],
+        [3000, -300, 2300],
+        [3000, -300, 900],
+        [3000, -81, 900],
+        { point: 'b', connection: 'gas' },
+      ]).plan,
+  expect: 'pass',
+};

@@ -1,7 +1,7 @@
 import { defineRule } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
-import { illegal } from './illegal.ts';
+import { CANT_TELL, illegal, ONE_WAY } from './illegal.ts';
 
 /** Heating loops and secondary returns are made to go round; gas and the mains are not. */
 function isFed(given: Given, ids: readonly string[]): boolean {
@@ -26,32 +26,11 @@ export default defineRule({
       why: '{say} The figures share the flow so that both ways lose the same; an old ring is rarely that clean inside.',
       todo: 'Take one of its legs out, or cap it, so that every appliance has one way from the meter.',
     },
-    cantTell: {
-      title: "Can't tell what flows here",
-      why: '{say}',
-      todo: 'Draw what is there, or mark it as an unseen stretch.',
-    },
+    cantTell: CANT_TELL,
     pass: 'No ring.',
   },
   examples: [
-    {
-      name: 'one way from the meter to the boiler',
-      given: () =>
-        example()
-          .point('gas-meter', 'm', [0, 0, 500])
-          .point('boiler', 'b', [3000, 0, 1300])
-          .run('g', 'gas', [
-            { point: 'm', connection: 'outlet' },
-            [75, -115, 2300],
-            [75, -81, 2300],
-            [3000, -81, 2300],
-            [3000, -300, 2300],
-            [3000, -300, 900],
-            [3000, -81, 900],
-            { point: 'b', connection: 'gas' },
-          ]).plan,
-      expect: 'pass',
-    },
+    ONE_WAY,
     {
       name: 'a gas pipe that comes back to itself',
       given: () => {

@@ -1,6 +1,6 @@
 import { defineRule } from '../../define-rule.ts';
 import { example } from '../../example.ts';
-import { illegal } from './illegal.ts';
+import { CANT_TELL, illegal, ONE_WAY } from './illegal.ts';
 
 export default defineRule({
   id: 'network/two-services',
@@ -18,32 +18,11 @@ export default defineRule({
       why: '{say}',
       todo: 'Part them, or change the service of one of the runs.',
     },
-    cantTell: {
-      title: "Can't tell what flows here",
-      why: '{say}',
-      todo: 'Draw what is there, or mark it as an unseen stretch.',
-    },
+    cantTell: CANT_TELL,
     pass: 'One service at every joint.',
   },
   examples: [
-    {
-      name: 'one way from the meter to the boiler',
-      given: () =>
-        example()
-          .point('gas-meter', 'm', [0, 0, 500])
-          .point('boiler', 'b', [3000, 0, 1300])
-          .run('g', 'gas', [
-            { point: 'm', connection: 'outlet' },
-            [75, -115, 2300],
-            [75, -81, 2300],
-            [3000, -81, 2300],
-            [3000, -300, 2300],
-            [3000, -300, 900],
-            [3000, -81, 900],
-            { point: 'b', connection: 'gas' },
-          ]).plan,
-      expect: 'pass',
-    },
+    ONE_WAY,
     {
       name: 'cold drawn into a gas pipe',
       given: () => {

@@ -1,7 +1,7 @@
 import { defineRule } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
-import { illegal } from './illegal.ts';
+import { CANT_TELL, illegal, ONE_WAY } from './illegal.ts';
 
 function seenNew(given: Given, edges: readonly string[]): boolean {
   const legs = edges.flatMap((id) => given.network.edges.get(id) ?? []).filter((e) => e.kind === 'leg');
@@ -28,32 +28,11 @@ export default defineRule({
       why: '{say}',
       todo: 'Turn it by 45 or 90, move the corner, or make it of two fittings. It is in the list as unresolved.',
     },
-    cantTell: {
-      title: "Can't tell what flows here",
-      why: '{say}',
-      todo: 'Draw what is there, or mark it as an unseen stretch.',
-    },
+    cantTell: CANT_TELL,
     pass: 'Every corner has a fitting.',
   },
   examples: [
-    {
-      name: 'one way from the meter to the boiler',
-      given: () =>
-        example()
-          .point('gas-meter', 'm', [0, 0, 500])
-          .point('boiler', 'b', [3000, 0, 1300])
-          .run('g', 'gas', [
-            { point: 'm', connection: 'outlet' },
-            [75, -115, 2300],
-            [75, -81, 2300],
-            [3000, -81, 2300],
-            [3000, -300, 2300],
-            [3000, -300, 900],
-            [3000, -81, 900],
-            { point: 'b', connection: 'gas' },
-          ]).plan,
-      expect: 'pass',
-    },
+    ONE_WAY,
     {
       name: 'a turn of sixty-five degrees',
       given: () =>

@@ -13,23 +13,22 @@ export interface Place {
   readonly storey: string;
 }
 
-/** Place of a node; undefined where it leans on something that is gone or has no height. */
-export function nodePlace(plan: Plan, node: PlanNode): Place | undefined {
+/** Where a node is, with what its height leans on. Undefined where it leans on something that is gone or has no height. */
+function standing(plan: Plan, node: PlanNode): { readonly place: Place; readonly height: Height } | undefined {
   if (node.place.on === 'connection') {
-    const place = connectionPlace(plan, node.place.point, node.place.connection);
+    const found = connectionPlace(plan, node.place.point, node.place.connection);
     const storey = plan.points[node.place.point]?.storey;
-    return place && storey !== undefined ? { at: place.at, zLo: place.zLo, zHi: place.zHi, storey } : undefined;
+    if (!found || storey === undefined) return undefined;
+    const { at, zLo, zHi, doubts } = found;
+    return { place: { at, zLo, zHi, storey }, height: { z: at.z, lo: zLo, hi: zHi, doubts } };
   }
-  const h = resolveHeight(plan, node.place.height);
-  return h && { at: { x: node.place.x, y: node.place.y, z: h.z }, zLo: h.lo, zHi: h.hi, storey: node.place.storey };
+  const { x, y, storey, height } = node.place;
+  const h = resolveHeight(plan, height);
+  return h && { place: { at: { x, y, z: h.z }, zLo: h.lo, zHi: h.hi, storey }, height: h };
 }
 
-/** Height of a node, with what it leans on. */
-function nodeHeight(plan: Plan, node: PlanNode): Height | undefined {
-  if (node.place.on === 'storey') return resolveHeight(plan, node.place.height);
-  const place = connectionPlace(plan, node.place.point, node.place.connection);
-  return place && { z: place.at.z, lo: place.zLo, hi: place.zHi, doubts: place.doubts };
-}
+/** Place of a node; undefined where it leans on something that is gone or has no height. */
+export const nodePlace = (plan: Plan, node: PlanNode): Place | undefined => standing(plan, node)?.place;
 
 /** A length or rise in mm as drawn, and the bounds it lies between. */
 export interface Measured {
@@ -43,16 +42,16 @@ export interface Measured {
  * is exact however uncertain that height is. Undefined where one of them has no height.
  */
 export function riseOf(plan: Plan, a: PlanNode, b: PlanNode): Measured | undefined {
-  const [ha, hb] = [nodeHeight(plan, a), nodeHeight(plan, b)];
-  return ha && hb && riseBetween(ha, hb);
+  const [from, to] = [standing(plan, a), standing(plan, b)];
+  return from && to && riseBetween(from.height, to.height);
 }
 
 /** Straight length between two nodes with its bounds; undefined where one of them has no place. */
 export function lengthBetween(plan: Plan, a: PlanNode, b: PlanNode): Measured | undefined {
-  const pa = nodePlace(plan, a);
-  const pb = nodePlace(plan, b);
-  const rise = riseOf(plan, a, b);
-  if (!pa || !pb || !rise) return undefined;
+  const [from, to] = [standing(plan, a), standing(plan, b)];
+  if (!from || !to) return undefined;
+  const [pa, pb] = [from.place, to.place];
+  const rise = riseBetween(from.height, to.height);
   const mm = distance3(pa.at, pb.at);
   const flat = Math.hypot(pa.at.x - pb.at.x, pa.at.y - pb.at.y);
   const most = Math.max(Math.abs(rise.lo), Math.abs(rise.hi));

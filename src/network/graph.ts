@@ -40,8 +40,18 @@ function pipeParts(plan: Plan, pipe: Leg | Stretch) {
   const b = plan.nodes[pipe.b];
   const found = a && b && lengthBetween(plan, a, b);
   const lengthMm: Span = found ? { lo: found.lo, hi: found.hi, value: found.mm } : UNKNOWN;
-  const ways = { intoA: direction(plan, a, b), intoB: direction(plan, b, a) };
-  return { kind: 'leg', insulation: pipe.insulation, lengthMm, bends: null, ...ways, sureness: pipe.sureness } as const;
+  const intoA = direction(plan, a, b);
+  // Taken from nothing, so that a way along an axis has no minus zero in it.
+  const intoB = intoA && { x: 0 - intoA.x, y: 0 - intoA.y, z: 0 - intoA.z };
+  return {
+    kind: 'leg',
+    insulation: pipe.insulation,
+    lengthMm,
+    bends: null,
+    intoA,
+    intoB,
+    sureness: pipe.sureness,
+  } as const;
 }
 
 function buildEdges(plan: Plan, alive: Alive, kinds: Kinds): Map<string, Edge> {

@@ -47,7 +47,7 @@ export function drawSvg(plan: Plan, view: View, chosen: Case, theme: Theme, opti
   const x = list.box.minX;
   const furniture = [
     ...scaleBar([x + 14 * scale, y], scale),
-    ...(view.kind === 'plan' ? [northMark([x + 5 * scale, y])] : []),
+    ...(view.kind === 'plan' ? [northMark([x + 5 * scale, y], view.turnDeg ?? 0)] : []),
     ...keyOf(all, [x, y - 10 * scale], scale),
   ];
   const under = boxAround(furniture.flatMap((item) => pointsOf(item)));

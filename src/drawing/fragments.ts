@@ -3,7 +3,7 @@ import type { Case, Plan } from '../plan/plan.ts';
 import type { Box, Fragment, View } from './display-list.ts';
 import { drawAgain, type KeptDrawing } from './fragments/kept-drawing.ts';
 import type { DrawnLeg } from './pipes/drawn-leg.ts';
-import { facePlane, planPlane, viewKey } from './pipes/plane.ts';
+import { planeOf, viewKey } from './pipes/plane.ts';
 
 const NOTHING: readonly Fragment[] = [];
 
@@ -32,7 +32,7 @@ function keptDrawing(plan: Plan, view: View, chosen: Case, stripped: boolean): K
   const key = `${viewKey(view)}|${chosen.option ?? ''}|${chosen.when}|${stripped}`;
   const was = kept.get(key);
   if (was?.plan === plan) return was;
-  const plane = view.kind === 'face' ? facePlane(plan, view.wall, view.side) : planPlane(view.storey);
+  const plane = planeOf(plan, view);
   kept.delete(key);
   if (!plane || !plan.storeys[plane.storey]) return undefined;
   const now = drawAgain(was, plan, { plane, alive: livesOf(plan, chosen), stripped });

@@ -42,7 +42,8 @@ export function scaleBar(at: Vec, scale: number): Item[] {
   return items;
 }
 
-export const northMark = (at: Vec): Item => ({ t: 'mark', mark: 'north', at, turnDeg: 0, ink: 'ink1' });
+/** `turnDeg`: by how much the house lies turned. */
+export const northMark = (at: Vec, turnDeg: number): Item => ({ t: 'mark', mark: 'north', at, turnDeg, ink: 'ink1' });
 
 const KEY_ROW_MM = 5;
 const KEY_LINE_MM = 16;

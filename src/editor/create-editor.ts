@@ -2,12 +2,14 @@ import { createStore } from 'zustand/vanilla';
 import type { IdMaker } from '../plan/ids.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Assumptions, Editor, EditorState } from './editor-api.ts';
+import { alignedTo, foldedDown, foldedUp } from './fold.ts';
 import { onStorey, pipeOf, startInHand } from './in-hand.ts';
 import { createArbiter } from './input/arbiter.ts';
 import { fitted, panned, wheelFactor, zoomed } from './input/camera.ts';
 import { fitBox, marginsOf } from './input/fit-box.ts';
+import { workPlane } from './input/work-plane.ts';
 import { defaultKeys, pressKey } from './keys.ts';
-import { facePane, startPanes, storeyOf, withPane } from './panes.ts';
+import { planView, startPanes, storeyOf, turnOf, withPane } from './panes.ts';
 import { createSession } from './session.ts';
 import { createToolRunner } from './tool-runner.ts';
 
@@ -67,7 +69,10 @@ export function createEditor(setup: EditorSetup): Editor {
     say: session.say,
   });
   const moveCamera = (which: 'plan' | 'face', camera: EditorState['panes']['plan']['camera']): void =>
-    store.setState((s) => ({ panes: withPane(s.panes, which, (pane) => ({ ...pane, camera })) }));
+    store.setState((s) => {
+      const panes = withPane(s.panes, which, (pane) => ({ ...pane, camera }));
+      return { panes: alignedTo(s.plan, panes, which) };
+    });
   const panBy = (which: 'plan' | 'face', dx: number, dy: number): void => {
     const pane = get().panes[which];
     if (pane) moveCamera(which, panned(pane.camera, dx, dy));
@@ -102,15 +107,16 @@ export function createEditor(setup: EditorSetup): Editor {
       if (!get().plan.storeys[storey]) throw new RangeError(`no storey "${storey}"`);
       runner.cancel();
       store.setState((s) => ({
-        panes: withPane(s.panes, 'plan', (pane) => ({ ...pane, view: { kind: 'plan', storey } })),
+        panes: withPane(s.panes, 'plan', (pane) => ({ ...pane, view: planView(storey, turnOf(s.panes)) })),
         inHand: onStorey(s.inHand, s.plan, storey),
         candidates: [],
       }));
     },
     foldUp(face) {
       runner.cancel();
-      const pane = face && facePane(get().plan, get().panes, face.wall, face.side);
-      store.setState((s) => ({ panes: { ...s.panes, face: pane ?? null, active: pane ? 'face' : 'plan' } }));
+      store.setState((s) => ({
+        panes: face ? foldedUp(s.plan, s.panes, face.wall, face.side) : foldedDown(s.panes),
+      }));
     },
     setActivePane(active) {
       if (get().panes[active]) store.setState((s) => ({ panes: { ...s.panes, active } }));
@@ -126,7 +132,8 @@ export function createEditor(setup: EditorSetup): Editor {
     },
     showPlace(at, storey) {
       if (storey !== storeyOf(get().panes)) editor.setStorey(storey);
-      moveCamera('plan', { ...get().panes.plan.camera, centre: [at.x, at.y] });
+      const { camera, view } = get().panes.plan;
+      moveCamera('plan', { ...camera, centre: workPlane(get().plan, view)?.onto(at) ?? [at.x, at.y] });
     },
     pointer: arbiter.pointer,
     wheel(e) {

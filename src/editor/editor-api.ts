@@ -68,9 +68,11 @@ export interface Pane {
 
 export interface Panes {
   readonly plan: Pane;
-  /** The wall folded up, where one is. */
+  /** The wall folded up, where one is. The plan is turned to lie straight under it, and shares its scale. */
   readonly face: Pane | null;
   readonly active: 'plan' | 'face';
+  /** While a wall is folded up: how the plan was looked at before. */
+  readonly flat: Camera | null;
 }
 
 /** What is being made and not yet in the document: drawn in the live layer only. */

@@ -1,4 +1,5 @@
 import type { Editor, KeyInput } from './editor-api.ts';
+import { wayInHouse, workPlane } from './input/work-plane.ts';
 import { toolsInOrder } from './tools/tools.ts';
 
 /** A key and what it does, as data: the bench prints it and a settings page can change it. */
@@ -48,10 +49,12 @@ export function bindingOf(keys: readonly KeyBinding[], input: KeyInput): KeyBind
 const ASIDE_MM = 200;
 
 function copyChosen(editor: Editor): void {
-  const { selection } = editor.store.getState();
+  const { selection, plan, panes } = editor.store.getState();
   const things = selection.filter((s) => ['walls', 'points', 'runs', 'voids'].includes(s.map));
-  if (things.length === 0) return;
-  const outcome = editor.run('things.duplicate', { things, by: { x: ASIDE_MM, y: -ASIDE_MM } });
+  const plane = workPlane(plan, panes.plan.view);
+  if (things.length === 0 || !plane) return;
+  const { x, y } = wayInHouse(plane, [ASIDE_MM, -ASIDE_MM]);
+  const outcome = editor.run('things.duplicate', { things, by: { x, y } });
   if (outcome.ok)
     editor.select(things.flatMap((t, i) => (outcome.made[i] ? [{ map: t.map, id: outcome.made[i] }] : [])));
 }

@@ -4,6 +4,7 @@ import type { Plan } from '../plan/plan.ts';
 import { commands } from './commands/commands.ts';
 import { applySteps, isRefusal, runCommand, type Step } from './document.ts';
 import type { Editor, EditorState, HistoryEntry, Outcome, Selected } from './editor-api.ts';
+import { keptUnder } from './fold.ts';
 import { type History, noHistory, record, stepBack, stepForward } from './history.ts';
 import { storeyOf } from './panes.ts';
 
@@ -62,6 +63,7 @@ export function createSession(store: StoreApi<EditorState>, ids: IdMaker, change
       revision: s.revision + 1,
       history: labels(),
       selection: living(plan, selection),
+      panes: keptUnder(plan, s.panes),
       candidates: [],
       said: null,
     }));
@@ -133,6 +135,7 @@ export function createSession(store: StoreApi<EditorState>, ids: IdMaker, change
         revision: s.revision + 1,
         history: labels(),
         selection: living(plan, s.selection),
+        panes: keptUnder(plan, s.panes),
         candidates: [],
         draft: null,
         said: null,

@@ -116,10 +116,12 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
       const place = index?.plane.place(at, depth) ?? { x: at[0], y: at[1], z: depth };
       return { at: place, fixed, source: 'free', word: null, target: null } as const;
     };
+    const { x, y } = index?.plane.place(at, 0) ?? { x: at[0], y: at[1] };
     const handles = (): readonly Handle[] => (index ? handlesOf(state.plan, index.plane, state.selection) : []);
     return {
       screen: [e.x, e.y],
       plane: at,
+      floor: { x, y },
       pane: e.pane,
       kind,
       shift: e.shift,

@@ -1,3 +1,4 @@
+import { direction, turned } from '../../geometry/vec.ts';
 import type { Wall } from '../../plan/records/building.ts';
 import type { Vec, Wish } from '../display-list.ts';
 import { clipLine } from './clip-line.ts';
@@ -22,9 +23,20 @@ function clear(rings: readonly (readonly Vec[])[], through: Vec, way: Vec): [num
   return gaps;
 }
 
-/** Clear sizes of the rooms along the lower and the left edge of the house, from finished face to finished face. */
-export function overallDimensions(walls: readonly Wall[]): Wish[] {
-  const rings = solidRings(walls);
+const turnBy =
+  (quarters: number) =>
+  ([x, y]: Vec): Vec => {
+    const p = turned({ x, y }, direction(90 * quarters));
+    return [p.x, p.y];
+  };
+
+/**
+ * Clear sizes of the rooms along the lower and the left edge of the house, from finished face to finished face: of the
+ * house as it lies when it is turned by so many right angles, told in its own directions.
+ */
+export function overallDimensions(walls: readonly Wall[], quarters = 0): Wish[] {
+  const [there, back] = [turnBy(quarters), turnBy(-quarters)];
+  const rings = solidRings(walls).map((ring) => ring.map(there));
   const pts = rings.flat();
   if (pts.length === 0) return [];
   const minX = Math.min(...pts.map((p) => p[0]));
@@ -34,9 +46,9 @@ export function overallDimensions(walls: readonly Wall[]): Wish[] {
   const unsure = walls.some((w) => w.sureness === 'assumed');
   const wish = (a: Vec, b: Vec, side: Vec, mm: number): Wish => ({
     w: 'dimension',
-    a,
-    b,
-    side,
+    a: back(a),
+    b: back(b),
+    side: back(side),
     awayMm: AWAY_MM,
     text: Math.round(mm).toString(),
     unsure,

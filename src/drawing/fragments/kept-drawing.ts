@@ -7,12 +7,13 @@ import { type Cluster, Clusters } from '../pipes/clusters.ts';
 import type { DrawnLeg } from '../pipes/drawn-leg.ts';
 import { nodesLeaningOn } from '../pipes/leaning-on.ts';
 import { pipeInView } from '../pipes/pipes-in-view.ts';
-import type { FacePlane, Plane } from '../pipes/plane.ts';
+import { type FacePlane, type Plane, turnOf } from '../pipes/plane.ts';
 import { voidWords } from '../pipes/void-words.ts';
 import { wallProbe } from '../pipes/wall-probe.ts';
 import { itemFragments, itemsByNode } from './item-fragments.ts';
 import { type Ground, pipeFragments } from './pipe-fragments.ts';
 import { planFragments } from './plan-fragments.ts';
+import { turnedProbe } from './turned.ts';
 
 /** A view to be drawn: everything but the plan. */
 export interface Looked {
@@ -56,7 +57,9 @@ const isFace = (plane: Plane): plane is FacePlane => plane.view.kind === 'face';
 
 function buildingOf(plan: Plan, { plane, alive, stripped }: Looked): Layers {
   return layered(
-    isFace(plane) ? faceFragments(plan, plane, alive, stripped) : planFragments(plan, plane.storey, alive, stripped),
+    isFace(plane)
+      ? faceFragments(plan, plane, alive, stripped)
+      : planFragments(plan, plane.storey, alive, stripped, turnOf(plane.view)),
   );
 }
 
@@ -134,7 +137,8 @@ export function drawAgain(was: KeptDrawing | undefined, plan: Plan, looked: Look
   if (from) {
     for (const node of nodesOfItems(from.plan, plan)) for (const id of nodes.at(node)) stale.add(clusters.of(id));
   }
-  const ground: Ground = { wall: wallProbe(plan, plane.storey), voids: voidWords(plan, plane.storey, alive) };
+  const wall = turnedProbe(wallProbe(plan, plane.storey), turnOf(plane.view));
+  const ground: Ground = { wall, voids: voidWords(plan, plane.storey, alive) };
   const items = itemsByNode(plan);
   const parts = new Map<Cluster, Layers>();
   for (const cluster of clusters.all()) {

@@ -9,6 +9,7 @@ import { makeFragment } from './fragment.ts';
 import { openingFragment } from './opening.fragment.ts';
 import { pointFragment } from './point.fragment.ts';
 import { roofFragment } from './roof.fragment.ts';
+import { turnedFragment } from './turned.ts';
 import { voidFragment } from './void.fragment.ts';
 import { floorsFragment, wallsFragment } from './wall.fragment.ts';
 
@@ -31,8 +32,14 @@ function nameFragment(room: Room, face: RoomFace | undefined): Fragment {
   return makeFragment(room.id, 'rooms', 'room', [], [wish]);
 }
 
-/** Everything of a storey seen from above but its pipes. */
-export function planFragments(plan: Plan, storeyId: string, alive: Alive, stripped: boolean): Fragment[] {
+/** Everything of a storey seen from above but its pipes, the house turned by so much. */
+export function planFragments(
+  plan: Plan,
+  storeyId: string,
+  alive: Alive,
+  stripped: boolean,
+  turnDeg: number,
+): Fragment[] {
   const storey = plan.storeys[storeyId];
   if (!storey) return [];
   const walls = Object.values(plan.walls).filter((w) => w.storey === storeyId && alive.has('walls', w.id));
@@ -42,9 +49,9 @@ export function planFragments(plan: Plan, storeyId: string, alive: Alive, stripp
   const found: Fragment[] = [];
   if (walls.length > 0) {
     found.push(remember(storey, 'floors', plan, walls, () => floorsFragment(storeyId, faces)));
-    found.push(
-      remember(storey, 'walls', plan, [...walls, 0, ...openings], () => wallsFragment(storeyId, walls, openings)),
-    );
+    const quarters = Math.round(turnDeg / 90);
+    const leansOn = [...walls, 0, ...openings, quarters];
+    found.push(remember(storey, 'walls', plan, leansOn, () => wallsFragment(storeyId, walls, openings, quarters)));
   }
   for (const v of Object.values(plan.voids)) {
     if (v.storey === storeyId && alive.has('voids', v.id))
@@ -66,5 +73,5 @@ export function planFragments(plan: Plan, storeyId: string, alive: Alive, stripp
     const state = point.storey === storeyId ? stateOf(alive, 'points', point.id, stripped) : null;
     if (state) found.push(remember(point, 'point', plan, [state], (traced) => pointFragment(traced, point, state)));
   }
-  return found;
+  return found.map((fragment) => turnedFragment(fragment, turnDeg));
 }

@@ -8,8 +8,16 @@ import { makeFragment } from './fragment.ts';
 
 const EDGE = { ink: 'wallEdge', pen: PEN.wallEdge, dash: [], fit: false };
 
-/** The walls of a storey in one body, so that no line crosses a joint; assumed walls have an edge and no fill. */
-export function wallsFragment(storey: string, walls: readonly Wall[], openings: readonly Opening[]): Fragment {
+/**
+ * The walls of a storey in one body, so that no line crosses a joint; assumed walls have an edge and no fill. `quarters`:
+ * turns by a right angle after which the sizes of the rooms stand below and to the left.
+ */
+export function wallsFragment(
+  storey: string,
+  walls: readonly Wall[],
+  openings: readonly Opening[],
+  quarters = 0,
+): Fragment {
   const { edges, seen } = cutWalls(walls, openings);
   return makeFragment(
     storey,
@@ -19,7 +27,7 @@ export function wallsFragment(storey: string, walls: readonly Wall[], openings: 
       { t: 'area', rings: seen, fill: 'wall' },
       { t: 'area', rings: edges, fill: 'none', edge: EDGE },
     ],
-    overallDimensions(walls),
+    overallDimensions(walls, quarters),
   );
 }
 

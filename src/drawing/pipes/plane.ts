@@ -23,6 +23,9 @@ export interface FacePlane extends Plane {
   readonly ceilingZ: number;
 }
 
+/** Degrees by which the house lies turned on the plane of a view; a face is its own. */
+export const turnOf = (view: View): number => (view.kind === 'plan' ? (view.turnDeg ?? 0) : 0);
+
 export const viewKey = (view: View): string => {
   if (view.kind === 'face') return `face:${view.wall}:${view.side}`;
   return view.turnDeg ? `plan:${view.storey}:${view.turnDeg}` : `plan:${view.storey}`;

@@ -2,6 +2,8 @@ import type { Vec } from '../../drawing/display-list.ts';
 import { wallSide } from '../../geometry/hosting.ts';
 import { roomFaces } from '../../geometry/rooms.ts';
 import { add, scale } from '../../geometry/vec.ts';
+import type { Xy } from '../../plan/records/parts.ts';
+import { floorOnto } from '../input/work-plane.ts';
 import { type Entry, entry, type Gather, standing } from './pipework-entries.ts';
 
 function wallRing(g: Gather, id: string, from = 0, to?: number): Vec[] {
@@ -10,11 +12,8 @@ function wallRing(g: Gather, id: string, from = 0, to?: number): Vec[] {
   const l = wallSide(wall, 'left');
   const r = wallSide(wall, 'right');
   const end = to ?? l.lengthMm;
-  const on = (start: { x: number; y: number }, s: number): Vec => {
-    const p = add(start, scale(l.along, s));
-    return [p.x, p.y];
-  };
-  return [on(l.start, from), on(l.start, end), on(r.start, end), on(r.start, from)];
+  const on = (start: Xy, s: number): Xy => add(start, scale(l.along, s));
+  return floorOnto(g.plane, [on(l.start, from), on(l.start, end), on(r.start, end), on(r.start, from)]);
 }
 
 export function* buildingEntries(g: Gather): Generator<Entry> {
@@ -62,8 +61,8 @@ export function* buildingEntries(g: Gather): Generator<Entry> {
   for (const v of Object.values(plan.voids)) {
     const life = standing(g, 'voids', v.id);
     if (!life || v.storey !== g.storey) continue;
-    const ring = v.outline.map((p): Vec => [p.x, p.y]);
-    const holes = v.holes.map((hole) => hole.map((p): Vec => [p.x, p.y]));
+    const ring = floorOnto(plane, v.outline);
+    const holes = v.holes.map((hole) => floorOnto(plane, hole));
     yield entry('void', v.id, { is: 'area', ring, holes }, life);
   }
 }
@@ -73,13 +72,13 @@ export function* roomEntries(g: Gather): Generator<Entry> {
   if (g.view.kind === 'face' || g.storey === undefined) return;
   const standingWalls = { has: (id: string) => g.alive.has('walls', id) };
   const { faces, lost } = roomFaces(g.plan, g.storey, standingWalls);
-  const ring = (outline: readonly { x: number; y: number }[]) => outline.map((p): Vec => [p.x, p.y]);
+  const ring = (outline: readonly Xy[]) => floorOnto(g.plane, outline);
   for (const face of faces) {
     for (const id of face.rooms)
       yield entry('room', id, { is: 'area', ring: ring(face.outline), holes: face.holes.map(ring) });
   }
   for (const id of lost) {
     const seed = g.plan.rooms[id]?.seed;
-    if (seed) yield entry('room', id, { is: 'spot', at: [seed.x, seed.y] });
+    if (seed) yield entry('room', id, { is: 'spot', at: g.plane.onto({ ...seed, z: 0 }) });
   }
 }

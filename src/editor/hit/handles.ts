@@ -14,7 +14,7 @@ function runNodes(plan: Plan, run: string): Set<string> {
 export function handlesOf(plan: Plan, plane: WorkPlane, chosen: readonly Selected[]): Handle[] {
   return chosen.flatMap(({ map, id }): Handle[] => {
     const wall = map === 'walls' && plane.kind === 'plan' ? plan.walls[id] : undefined;
-    if (wall) return (['a', 'b'] as const).map((end) => ({ map, id, end, at: [wall[end].x, wall[end].y] }));
+    if (wall) return (['a', 'b'] as const).map((end) => ({ map, id, end, at: plane.onto({ ...wall[end], z: 0 }) }));
     const leg = map === 'legs' ? plan.legs[id] : undefined;
     const ids = map === 'runs' ? runNodes(plan, id) : leg ? [leg.a, leg.b] : [];
     return [...ids].flatMap((node): Handle[] => {

@@ -111,7 +111,7 @@ const MOST_KEPT = 6;
 
 /** The index of a view. Kept until another plan is asked about; then only what changed is put right. */
 export function viewIndex(plan: Plan, view: View, chosen: Case): ViewIndex | undefined {
-  const looked = view.kind === 'plan' ? view.storey : `${view.wall}/${view.side}`;
+  const looked = view.kind === 'plan' ? `${view.storey}/${view.turnDeg ?? 0}` : `${view.wall}/${view.side}`;
   const key = `${view.kind}:${looked}:${chosen.when}:${chosen.option ?? ''}`;
   const was = kept.get(key);
   if (was?.plan === plan) return was.index;

@@ -4,6 +4,7 @@ import { pointFrame } from '../../geometry/hosting.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Pane } from '../editor-api.ts';
+import { type WorkPlane, workPlane } from './work-plane.ts';
 
 /** Left free about what is fitted, px. */
 export interface Margins {
@@ -41,11 +42,12 @@ function around(pts: Iterable<Vec>): Box | null {
   return box;
 }
 
-function* cornersOf(plan: Plan, storey: string): Generator<Vec> {
+function* cornersOf(plan: Plan, plane: WorkPlane, storey: string): Generator<Vec> {
   for (const wall of Object.values(plan.walls)) {
     if (wall.storey !== storey) continue;
     const half = wall.thicknessMm / 2;
-    for (const { x, y } of [wall.a, wall.b]) {
+    for (const end of [wall.a, wall.b]) {
+      const [x, y] = plane.onto({ ...end, z: 0 });
       yield [x - half, y - half];
       yield [x + half, y + half];
     }
@@ -53,22 +55,22 @@ function* cornersOf(plan: Plan, storey: string): Generator<Vec> {
 }
 
 /** Ends of the pipes that are drawn on a storey. */
-function* endsOf(plan: Plan, storey: string): Generator<Vec> {
+function* endsOf(plan: Plan, plane: WorkPlane, storey: string): Generator<Vec> {
   for (const map of ['legs', 'stretches'] as const) {
     for (const pipe of Object.values(plan[map])) {
       for (const id of [pipe.a, pipe.b]) {
         const node = plan.nodes[id];
         const place = node && nodePlace(plan, node);
-        if (place?.storey === storey) yield [place.at.x, place.at.y];
+        if (place?.storey === storey) yield plane.onto(place.at);
       }
     }
   }
 }
 
-function* pointsOf(plan: Plan, storey: string): Generator<Vec> {
+function* pointsOf(plan: Plan, plane: WorkPlane, storey: string): Generator<Vec> {
   for (const point of Object.values(plan.points)) {
     const at = point.storey === storey ? pointFrame(plan, point)?.origin : undefined;
-    if (at) yield [at.x, at.y];
+    if (at) yield plane.onto(at);
   }
 }
 
@@ -86,5 +88,8 @@ export function fitBox(plan: Plan, view: View): Box | null {
     return { minX: 0, minY: floor, maxX: Math.hypot(wall.a.x - wall.b.x, wall.a.y - wall.b.y), maxY: ceiling };
   }
   const { storey } = view;
-  return around([...cornersOf(plan, storey), ...endsOf(plan, storey)]) ?? around(pointsOf(plan, storey));
+  const plane = workPlane(plan, view);
+  if (!plane) return null;
+  const house = around([...cornersOf(plan, plane, storey), ...endsOf(plan, plane, storey)]);
+  return house ?? around(pointsOf(plan, plane, storey));
 }

@@ -1,5 +1,6 @@
 import type { Vec } from '../../drawing/display-list.ts';
 import type { Plan } from '../../plan/plan.ts';
+import type { Xy } from '../../plan/records/parts.ts';
 import type { Assumptions, Draft, EditorState, InHand, KeyInput, Outcome, Selected } from '../editor-api.ts';
 import type { Hit } from '../hit/hit-test.ts';
 import type { Pick } from '../input/pick.ts';
@@ -11,6 +12,8 @@ export interface ToolEvent {
   readonly screen: Vec;
   /** The pointer in the plane of the pane, mm. */
   readonly plane: Vec;
+  /** The same over the floor of the house, however that lies in the plan; on a face, at the face. */
+  readonly floor: Xy;
   readonly pane: 'plan' | 'face';
   readonly kind: PointerKind;
   readonly shift: boolean;

@@ -1,15 +1,16 @@
 import type { Vec } from '../../drawing/display-list.ts';
 import { nodePlace } from '../../geometry/places.ts';
-import { sub3 } from '../../geometry/vec.ts';
+import { sub, sub3, unit } from '../../geometry/vec.ts';
 import { wallLength } from '../../geometry/wall-frame.ts';
 import { countingIds } from '../../plan/ids.ts';
 import type { Plan } from '../../plan/plan.ts';
+import type { Wall } from '../../plan/records/building.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
 import { movesOf } from '../commands/moves-of.ts';
 import type { Selected } from '../editor-api.ts';
 import type { Hit } from '../hit/hit-test.ts';
 import { TOLERANCE_PX } from '../input/tolerance.ts';
-import { type WorkPlane, workPlane } from '../input/work-plane.ts';
+import { acrossDeg, floorOnto, type WorkPlane, wayAsSeen, wayInHouse, workPlane } from '../input/work-plane.ts';
 import { movedPlan } from '../moving/moved-plan.ts';
 import type { ToolContext, ToolEvent } from './define-tool.ts';
 import { nearestWall } from './on-wall.ts';
@@ -36,8 +37,7 @@ const nothing: Xyz = { x: 0, y: 0, z: 0 };
 
 /** How far the hand went in the plane of the pane, as a way in the house, in round steps. */
 function way(plane: WorkPlane, from: Vec, to: Vec): Xyz {
-  const by: Vec = [round(to[0] - from[0]), round(to[1] - from[1])];
-  return sub3(plane.place(by, 0), plane.place([0, 0], 0));
+  return wayInHouse(plane, [round(to[0] - from[0]), round(to[1] - from[1])]);
 }
 
 /** Only what goes across a line: along itself a leg or wall has nowhere to go. */
@@ -73,13 +73,14 @@ function legDrag(ctx: ToolContext<unknown>, leg: string, from: Vec, event: ToolE
   return { command: 'leg.move', args: { leg, by }, word: null };
 }
 
-function wallDrag(ctx: ToolContext<unknown>, hit: Hit, from: Vec, event: ToolEvent): Drag | null {
+function wallDrag(ctx: ToolContext<unknown>, hit: Hit, from: Vec, event: ToolEvent, plane: WorkPlane): Drag | null {
   const wall = ctx.plan.walls[hit.id];
   if (!wall) return null;
   if (hit.end) {
     const other = hit.end === 'a' ? wall.b : wall.a;
     const only = ['wallCorner', 'rightAngle', 'wallFace', 'wallCentreline', 'grid'];
-    const [dx, dy, l] = [wall.b.x - wall.a.x, wall.b.y - wall.a.y, wallLength(wall)];
+    const [dx, dy] = wayAsSeen(plane, sub(wall.b, wall.a));
+    const l = wallLength(wall);
     const pick = event.snap({
       only,
       from: { ...other, z: 0 },
@@ -89,19 +90,32 @@ function wallDrag(ctx: ToolContext<unknown>, hit: Hit, from: Vec, event: ToolEve
     const to = { x: pick.at.x, y: pick.at.y };
     return { command: 'wall.move', args: { wall: wall.id, end: hit.end, to }, word: pick.word };
   }
-  const to = event.alt ? event.plane : across([wall.a.x, wall.a.y], [wall.b.x, wall.b.y], from, event.plane);
-  return { command: 'wall.move', args: { wall: wall.id, by: { x: to[0] - from[0], y: to[1] - from[1] } }, word: null };
+  const [a, b] = floorOnto(plane, [wall.a, wall.b]);
+  const to = event.alt || !a || !b ? event.plane : across(a, b, from, event.plane);
+  const { x, y } = sub3(plane.place(to, 0), plane.place(from, 0));
+  return { command: 'wall.move', args: { wall: wall.id, by: { x, y } }, word: null };
 }
 
-function openingDrag(ctx: ToolContext<unknown>, id: string, from: Vec, event: ToolEvent): Drag | null {
+/** How far the hand went along a wall, as it is seen. */
+function alongWall(wall: Wall, from: Vec, to: Vec, plane: WorkPlane): number {
+  const l = wallLength(wall);
+  const [ux, uy] = wayAsSeen(plane, sub(wall.b, wall.a));
+  return l === 0 ? 0 : ((to[0] - from[0]) * ux + (to[1] - from[1]) * uy) / l;
+}
+
+function openingDrag(
+  ctx: ToolContext<unknown>,
+  id: string,
+  from: Vec,
+  event: ToolEvent,
+  plane: WorkPlane,
+): Drag | null {
   const opening = ctx.plan.openings[id];
   const wall = opening && ctx.plan.walls[opening.wall];
   if (!opening || !wall) return null;
-  const l = wallLength(wall);
-  const s =
-    ((event.plane[0] - from[0]) * (wall.b.x - wall.a.x) + (event.plane[1] - from[1]) * (wall.b.y - wall.a.y)) / l;
+  const s = alongWall(wall, from, event.plane, plane);
   const along = opening.alongMm + round(opening.from === 'a' ? s : -s);
-  const alongMm = Math.min(Math.max(along, 0), Math.max(l - opening.widthMm, 0));
+  const alongMm = Math.min(Math.max(along, 0), Math.max(wallLength(wall) - opening.widthMm, 0));
   return { command: 'opening.move', args: { opening: id, alongMm }, word: 'on wall' };
 }
 
@@ -122,16 +136,13 @@ function pointDrag(ctx: ToolContext<unknown>, id: string, from: Vec, event: Tool
   }
   if (place.on !== 'wall') return { command: 'point.move', args: { point: id, by }, word: null };
   if (!on) {
-    const [x, y] = [round(event.plane[0]), round(event.plane[1])];
-    const free = { on: 'storey', x, y, angleDeg: 0, height: place.height };
+    const [x, y] = [round(event.floor.x), round(event.floor.y)];
+    const free = { on: 'storey', x, y, angleDeg: acrossDeg(plane), height: place.height };
     return { command: 'point.move', args: { point: id, place: free }, word: null };
   }
-  const wall = on.wall;
-  const l = wallLength(wall);
-  const ux = (wall.b.x - wall.a.x) / l;
-  const uy = (wall.b.y - wall.a.y) / l;
-  const s = round((event.plane[0] - from[0]) * ux + (event.plane[1] - from[1]) * uy);
-  return { command: 'point.move', args: { point: id, by: { x: ux * s, y: uy * s, z: 0 } }, word: 'on wall' };
+  const along = unit(sub(on.wall.b, on.wall.a));
+  const s = round(alongWall(on.wall, from, event.plane, plane));
+  return { command: 'point.move', args: { point: id, by: { x: along.x * s, y: along.y * s, z: 0 } }, word: 'on wall' };
 }
 
 /** What a drag of this thing from there to the pointer would do. `chosen`: everything that goes along with it. */
@@ -154,8 +165,8 @@ export function dragOf(
   if (hit.map === 'nodes') return nodeDrag(ctx, hit.id, event, plane);
   if (hit.map === 'items') return nodeDrag(ctx, ctx.plan.items[hit.id]?.node ?? '', event, plane);
   if (hit.map === 'legs') return legDrag(ctx, hit.id, from, event, plane);
-  if (hit.map === 'walls') return wallDrag(ctx, hit, from, event);
-  if (hit.map === 'openings') return plane.kind === 'plan' ? openingDrag(ctx, hit.id, from, event) : null;
+  if (hit.map === 'walls') return wallDrag(ctx, hit, from, event, plane);
+  if (hit.map === 'openings') return plane.kind === 'plan' ? openingDrag(ctx, hit.id, from, event, plane) : null;
   return hit.map === 'points' ? pointDrag(ctx, hit.id, from, event, plane) : null;
 }
 

@@ -7,7 +7,7 @@ import type { Plan } from '../../plan/plan.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
 import { legsAt, otherEnd } from '../commands/legs-at.ts';
 import type { Pick } from '../input/pick.ts';
-import { workPlane } from '../input/work-plane.ts';
+import { type WorkPlane, wayAsSeen, workPlane } from '../input/work-plane.ts';
 import type { ToolContext } from './define-tool.ts';
 import { type Route, type RouteFrame, routeTo } from './route-path.ts';
 
@@ -61,14 +61,17 @@ function unitOn(from: Vec, to: Vec): Vec | undefined {
   return l < FRAME_LEAST_MM ? undefined : [x / l, y / l];
 }
 
-function wayOfTail(plan: Plan, point: string, connection: string, onto: (at: Xyz) => Vec): Vec | undefined {
+function wayOfTail(plan: Plan, point: string, connection: string, plane: WorkPlane): Vec | undefined {
   const place = connectionPlace(plan, point, connection);
   if (!place) return undefined;
   const { at, facing } = place;
-  const along = unitOn(onto(at), onto({ x: at.x + facing.x * 9, y: at.y + facing.y * 9, z: at.z + facing.z * 9 }));
+  const along = unitOn(
+    plane.onto(at),
+    plane.onto({ x: at.x + facing.x * 9, y: at.y + facing.y * 9, z: at.z + facing.z * 9 }),
+  );
   const host = plan.points[point]?.place;
   const wall = host?.on === 'wall' ? hostedXy(plan, host) : undefined;
-  return along ?? (wall && unitOn([0, 0], [wall.right.x, wall.right.y]));
+  return along ?? (wall && unitOn([0, 0], wayAsSeen(plane, wall.right)));
 }
 
 /** Way of the leg that leads to the last place, or of what the run starts on, in the plane of the view. */
@@ -78,7 +81,7 @@ export function wayOf(ctx: ToolContext<RunMemory>): Vec | undefined {
   const end = memory.ends.at(-1);
   if (end === undefined) {
     const target = memory.start?.target;
-    return target?.is === 'connection' ? wayOfTail(plan, target.point, target.connection, plane.onto) : undefined;
+    return target?.is === 'connection' ? wayOfTail(plan, target.point, target.connection, plane) : undefined;
   }
   const here = plan.nodes[end];
   const at = here && nodePlace(plan, here)?.at;

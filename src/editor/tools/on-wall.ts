@@ -26,7 +26,7 @@ export function onWall(wall: Wall, x: number, y: number): OnWall {
   return { wall, side, alongMm: Math.min(round(s), lengthMm), lengthMm };
 }
 
-/** Nearest standing wall of the floor within reach of a place in plan. */
+/** Nearest standing wall of the floor within reach of a place of the plan as it is seen. */
 export function nearestWall(state: EditorState, at: Vec, reachMm: number): OnWall | undefined {
   const plan: Plan = state.plan;
   const index = viewIndex(plan, state.panes.plan.view, state.chosen);
@@ -36,5 +36,6 @@ export function nearestWall(state: EditorState, at: Vec, reachMm: number): OnWal
     .filter((w) => w.away <= reachMm)
     .sort((a, b) => a.away - b.away);
   const wall = walls[0]?.wall;
-  return wall && onWall(wall, at[0], at[1]);
+  const place = index?.plane.place(at, 0);
+  return wall && place && onWall(wall, place.x, place.y);
 }

@@ -70,7 +70,7 @@ function show(ctx: Ctx): void {
 function look(ctx: Ctx, event: ToolEvent): void {
   const { memory, state } = ctx;
   const held = memory.start?.wall;
-  const [x, y] = event.plane;
+  const { x, y } = event.floor;
   if (event.pane === 'face') memory.on = null;
   else if (held) memory.on = onWall(held, x, y);
   else memory.on = nearestWall(state, event.plane, TOLERANCE_PX[event.kind] * ctx.mmPerPx * REACH) ?? null;

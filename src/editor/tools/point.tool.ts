@@ -3,7 +3,7 @@ import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { floorZ } from '../../geometry/heights.ts';
 import { pointRing } from '../hit/point-entries.ts';
 import { TOLERANCE_PX } from '../input/tolerance.ts';
-import { workPlane } from '../input/work-plane.ts';
+import { acrossDeg, workPlane } from '../input/work-plane.ts';
 import { storeyOf } from '../panes.ts';
 import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
 import { nearestWall, onWall } from './on-wall.ts';
@@ -45,9 +45,11 @@ function onFace(ctx: Ctx, event: ToolEvent): Told | undefined {
   return { kind: ctx.inHand.pointKind, storey: wall.storey, place };
 }
 
+/** Free on the floor, level as the plan is seen. */
 function free(ctx: Ctx, event: ToolEvent): Told {
   const { at } = event.snap({ only: ['wallFace', 'wallCorner', 'alignment', 'grid'] });
-  const place = { on: 'storey', x: at.x, y: at.y, angleDeg: 0 } as const;
+  const plane = workPlane(ctx.plan, ctx.state.panes.plan.view);
+  const place = { on: 'storey', x: at.x, y: at.y, angleDeg: plane ? acrossDeg(plane) : 0 } as const;
   return { kind: ctx.inHand.pointKind, storey: storeyOf(ctx.state.panes), place };
 }
 

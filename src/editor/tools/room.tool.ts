@@ -9,8 +9,7 @@ const LIVE_PEN = 0.35;
 function spaceAt(ctx: Ctx, event: ToolEvent) {
   const { plan, chosen, panes } = ctx.state;
   const alive = aliveIn(plan, chosen);
-  const [x, y] = event.plane;
-  return roomAt(plan, storeyOf(panes), { x, y }, { has: (id) => alive.has('walls', id) });
+  return roomAt(plan, storeyOf(panes), event.floor, { has: (id) => alive.has('walls', id) });
 }
 
 function look(ctx: Ctx, event: ToolEvent): void {
@@ -55,8 +54,8 @@ export default defineTool<null>({
           ctx.select([{ map: 'rooms', id: there }]);
           return leave(ctx);
         }
-        const [x, y] = event.plane;
-        const outcome = ctx.commit('room.add', { storey: storeyOf(ctx.state.panes), seed: { x, y }, name: '' });
+        const told = { storey: storeyOf(ctx.state.panes), seed: event.floor, name: '' };
+        const outcome = ctx.commit('room.add', told);
         const made = outcome.ok ? outcome.made[0] : undefined;
         if (made !== undefined) ctx.select([{ map: 'rooms', id: made }]);
         if (made !== undefined && !space) ctx.say('No walls close round this place yet.');

@@ -1,10 +1,9 @@
 import type { Vec } from '../../drawing/display-list.ts';
-import type { Xyz } from '../../plan/records/parts.ts';
 import type { KeyInput, Selected } from '../editor-api.ts';
 import type { Hit } from '../hit/hit-test.ts';
 import { apart } from '../hit/shapes.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
-import { workPlane } from '../input/work-plane.ts';
+import { wayInHouse, workPlane } from '../input/work-plane.ts';
 import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
 import { type Drag, dragOf, previewOf } from './drag.ts';
 
@@ -95,6 +94,7 @@ const ARROWS: Readonly<Record<string, Vec>> = {
 };
 const NUDGE_MM = { plain: 10, shift: 100, alt: 1 };
 
+/** Moved as it is seen: across and up the pane that was last touched, whichever way the house lies in it. */
 function nudge(ctx: Ctx, [x, y]: Vec, key: KeyInput): void {
   const { panes, selection } = ctx.state;
   const plane = workPlane(ctx.plan, (panes[panes.active] ?? panes.plan).view);
@@ -102,9 +102,7 @@ function nudge(ctx: Ctx, [x, y]: Vec, key: KeyInput): void {
   const movable = ['walls', 'points', 'runs', 'legs', 'nodes', 'items'];
   const things = selection.filter((s) => movable.includes(s.map));
   if (!plane || things.length === 0) return;
-  const [from, to] = [plane.place([0, 0], 0), plane.place([x * mm, y * mm], 0)];
-  const by: Xyz = { x: to.x - from.x, y: to.y - from.y, z: to.z - from.z };
-  ctx.commit('things.move', { things, by });
+  ctx.commit('things.move', { things, by: wayInHouse(plane, [x * mm, y * mm]) });
 }
 
 function key(ctx: Ctx, input: KeyInput): string | undefined {

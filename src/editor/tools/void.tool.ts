@@ -5,6 +5,7 @@ import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { KeyInput } from '../editor-api.ts';
 import { apart } from '../hit/shapes.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
+import { wayAsSeen, workPlane } from '../input/work-plane.ts';
 import { storeyOf } from '../panes.ts';
 import type { SnapOptions } from '../snap/define-snap.ts';
 import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
@@ -23,13 +24,14 @@ const LEAST_CORNERS = 3;
 const blank = (): Memory => ({ corners: [], aim: null, word: null, pressed: null });
 const at3 = (p: Xy) => ({ x: p.x, y: p.y, z: 0 });
 
-function options({ memory }: Ctx): SnapOptions {
+/** Right angles are to the last side, else to the plan as it is seen. */
+function options({ memory, plan, state }: Ctx): SnapOptions {
   const [from, before] = [memory.corners.at(-1), memory.corners.at(-2)];
   const first = memory.corners[0];
-  const way = from && before ? unit(sub(from, before)) : { x: 1, y: 0 };
+  const plane = workPlane(plan, state.panes.plan.view);
   return {
     only: ONLY,
-    way: [way.x, way.y],
+    way: plane && from && before ? wayAsSeen(plane, unit(sub(from, before))) : [1, 0],
     ...(from ? { from: at3(from) } : {}),
     ...(first ? { earlier: [at3(first)] } : {}),
   };
@@ -44,10 +46,18 @@ function look(ctx: Ctx, event: ToolEvent): void {
   memory.word = closes ? 'closes the void' : pick.word;
 }
 
-/** Pressed and drawn across: a box between the two corners. */
-function boxTo({ corners, aim }: Memory): Xy[] {
+/** Pressed and drawn across: a box between the two corners, upright as the plan is seen. */
+function boxTo({ memory, plan, state }: Ctx): Xy[] {
+  const { aim, corners } = memory;
   const [from] = corners;
-  return from && aim ? [from, { x: aim.x, y: from.y }, aim, { x: from.x, y: aim.y }] : [];
+  const plane = workPlane(plan, state.panes.plan.view);
+  if (!from || !aim || !plane) return [];
+  const [[x0, y0], [x1, y1]] = [plane.onto(at3(from)), plane.onto(at3(aim))];
+  const corner = (on: Vec): Xy => {
+    const { x, y } = plane.place(on, 0);
+    return { x, y };
+  };
+  return [from, corner([x1, y0]), aim, corner([x0, y1])];
 }
 
 function show(ctx: Ctx, ring: readonly Xy[]): void {
@@ -142,13 +152,13 @@ export default defineTool<Memory>({
     starting: {
       move(ctx, event) {
         look(ctx, event);
-        const box = slid(ctx, event) ? boxTo(ctx.memory) : [];
+        const box = slid(ctx, event) ? boxTo(ctx) : [];
         show(ctx, [...box, ...box.slice(0, 1)]);
       },
       up(ctx, event) {
         look(ctx, event);
         if (!slid(ctx, event)) return 'outlining';
-        const next = finish(ctx, boxTo(ctx.memory));
+        const next = finish(ctx, boxTo(ctx));
         return next === 'outlining' ? leave(ctx) : next;
       },
       cancel: leave,

@@ -5,6 +5,7 @@ import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { KeyInput } from '../editor-api.ts';
 import { apart } from '../hit/shapes.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
+import { wayAsSeen, workPlane } from '../input/work-plane.ts';
 import { storeyOf } from '../panes.ts';
 import type { SnapOptions } from '../snap/define-snap.ts';
 import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
@@ -29,13 +30,14 @@ const blank = (): Memory => ({ corners: [], aim: null, word: null, typed: '', pr
 const last = (ctx: Ctx): Xy | undefined => ctx.memory.corners.at(-1);
 const at3 = (p: Xy) => ({ x: p.x, y: p.y, z: 0 });
 
-function options({ memory }: Ctx): SnapOptions {
+/** Right angles are to the last side, else to the plan as it is seen. */
+function options({ memory, plan, state }: Ctx): SnapOptions {
   const [from, before] = [memory.corners.at(-1), memory.corners.at(-2)];
   const first = memory.corners[0];
-  const way = from && before ? unit(sub(from, before)) : { x: 1, y: 0 };
+  const plane = workPlane(plan, state.panes.plan.view);
   return {
     only: ONLY,
-    way: [way.x, way.y],
+    way: plane && from && before ? wayAsSeen(plane, unit(sub(from, before))) : [1, 0],
     ...(from ? { from: at3(from) } : {}),
     ...(first ? { earlier: [at3(first)] } : {}),
   };

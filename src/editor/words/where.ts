@@ -1,7 +1,7 @@
 import type { Xy } from '../../plan/records/parts.ts';
 import type { Editor } from '../editor-api.ts';
 import { viewIndex } from '../hit/view-index.ts';
-import { storeyOf } from '../panes.ts';
+import { planView, storeyOf } from '../panes.ts';
 import type { Base } from './lay-leg.ts';
 import { facingOf, TO_THE_RIGHT, type Told, toldRun } from './told-run.ts';
 import type { WordsState } from './words-api.ts';
@@ -35,6 +35,6 @@ export function facingNow(editor: Editor, state: WordsState): Xy {
 export function startPlace(editor: Editor): { storey: string; at: Xy } {
   const { plan, panes, chosen } = editor.store.getState();
   const storey = storeyOf(panes);
-  const box = viewIndex(plan, panes.plan.view, chosen)?.box;
+  const box = viewIndex(plan, planView(storey), chosen)?.box;
   return { storey, at: box ? { x: box.minX, y: box.minY - BELOW_MM } : { x: 0, y: 0 } };
 }

@@ -1,4 +1,5 @@
 import { drawSvg } from '../../drawing/draw-svg.ts';
+import { planView, storeyOf } from '../../editor/panes.ts';
 import { writePlan } from '../../files/format/write-plan.ts';
 import { fileName, saveText } from '../app/hand-over.ts';
 import { nowIso, WRITER } from '../app/storage.ts';
@@ -9,14 +10,15 @@ import { saveListCsv } from '../panels/save-list.ts';
 export function HandOver() {
   const plan = useEditorState((s) => s.plan);
   const chosen = useEditorState((s) => s.chosen);
-  const view = useEditorState((s) => s.panes.plan.view);
+  const storey = useEditorState((s) => storeyOf(s.panes));
   const report = useReport((s) => s.report);
   const savePlan = (): void => {
     const text = writePlan(plan, { savedAt: nowIso(), writer: WRITER, blobs: {} });
     saveText(fileName(plan.name, '.plan.json'), 'application/json', text);
   };
   const saveSvg = (): void => {
-    const svg = drawSvg(plan, view, chosen, 'print', { findings: report?.findings ?? [] });
+    // A sheet has north up, however the plan lies under a wall on the screen.
+    const svg = drawSvg(plan, planView(storey), chosen, 'print', { findings: report?.findings ?? [] });
     saveText(fileName(plan.name, '.svg'), 'image/svg+xml', svg);
   };
   return (

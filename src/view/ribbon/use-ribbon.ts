@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { type Ribbon, ribbon } from '../../drawing/ribbon.ts';
 import type { EditorState } from '../../editor/editor-api.ts';
+import { workPlane } from '../../editor/input/work-plane.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import { buildNetwork } from '../../network/graph.ts';
 import type { Xy } from '../../plan/records/parts.ts';
@@ -34,6 +35,10 @@ function middleOf(s: Pick<EditorState, 'plan'>, run: string): Xy | null {
   return best?.at ?? null;
 }
 
+/** The place of the house in the middle of the plan, however that is turned. */
+const middleOfDrawing = ({ plan, panes }: EditorState): Xy =>
+  workPlane(plan, panes.plan.view)?.place(panes.plan.camera.centre, 0) ?? { x: 0, y: 0 };
+
 /** The heights of the storey in hand, cut where the told or chosen run goes, else in the middle of the drawing. */
 export function useRibbon(widthMm: number, mmPerPaperMm: number, told: string | null = null): Ribbon {
   const plan = useEditorState((s) => s.plan);
@@ -41,8 +46,8 @@ export function useRibbon(widthMm: number, mmPerPaperMm: number, told: string | 
   const storey = useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
   const picked = useEditorState(chosenRun);
   const run = told ?? picked;
-  const x = useEditorState((s) => Math.round(s.panes.plan.camera.centre[0] / STEP_MM) * STEP_MM);
-  const y = useEditorState((s) => Math.round(s.panes.plan.camera.centre[1] / STEP_MM) * STEP_MM);
+  const x = useEditorState((s) => Math.round(middleOfDrawing(s).x / STEP_MM) * STEP_MM);
+  const y = useEditorState((s) => Math.round(middleOfDrawing(s).y / STEP_MM) * STEP_MM);
   const network = useMemo(() => buildNetwork(plan, chosen), [plan, chosen]);
   return useMemo(() => {
     const at = (run === null ? null : middleOf({ plan }, run)) ?? { x, y };

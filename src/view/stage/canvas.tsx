@@ -1,6 +1,5 @@
 import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useRef } from 'react';
 import type { View } from '../../drawing/display-list.ts';
-import type { Camera } from '../../editor/editor-api.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
@@ -9,7 +8,6 @@ import { Icon } from '../look/icon.tsx';
 import type { PaneName } from './draw-counts.ts';
 import { fitFace } from './fit-face.ts';
 import { FloorSwitch } from './floor-switch.tsx';
-import { keepFolded } from './fold-sync.ts';
 import { toPx } from './frame-of.ts';
 import { PaneStage } from './pane-stage.tsx';
 import type { PlacedMark } from './picture.ts';
@@ -24,8 +22,7 @@ const MARK_REACH_PX = 22;
 export function Canvas() {
   const editor = useEditor();
   const face = useEditorState((s) => s.panes.face);
-  useEffect(() => keepFolded(editor), [editor]);
-  useFoldedCamera(face?.view);
+  useFittedFace(face?.view);
   return (
     <div className="panes" data-face={face !== null}>
       {face && (
@@ -50,17 +47,11 @@ export function Canvas() {
   );
 }
 
-/** A face that folds up is fitted to its pane; when it folds down the plan is as it was before. */
-function useFoldedCamera(view: View | undefined): void {
+/** A face that folds up is fitted to its pane. */
+function useFittedFace(view: View | undefined): void {
   const editor = useEditor();
-  const before = useRef<Camera | null>(null);
   useEffect(() => {
-    if (view === undefined) {
-      if (before.current) editor.setCamera('plan', before.current);
-      before.current = null;
-      return;
-    }
-    before.current ??= editor.store.getState().panes.plan.camera;
+    if (view === undefined) return;
     // Both panes have got their new size by the frame after next.
     let frame = requestAnimationFrame(() => {
       frame = requestAnimationFrame(() => fitFace(editor));

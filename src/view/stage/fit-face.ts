@@ -20,19 +20,16 @@ export function fitFace(editor: Editor): void {
   const { face } = panes;
   if (face?.view.kind !== 'face') return;
   const wall = plan.walls[face.view.wall];
-  const plane = workPlane(plan, face.view);
+  const [plane, below] = [workPlane(plan, face.view), workPlane(plan, panes.plan.view)];
   const floor = wall && floorZ(plan, wall.storey);
   const ceiling = wall && ceilingZ(plan, wall.storey);
-  if (!wall || !plane || floor === undefined || ceiling === undefined) return;
+  if (!wall || !plane || !below || floor === undefined || ceiling === undefined) return;
   const mmPerPx = (ceiling - floor) / (face.height * FILLS);
   const length = Math.hypot(wall.a.x - wall.b.x, wall.a.y - wall.b.y);
   const half = (face.width * mmPerPx) / 2;
   const looked = lookedAt(state, length);
   const across = length < 2 * half ? length / 2 : Math.min(Math.max(looked, half * WITHIN), length - half * WITHIN);
-  const at = plane.place([across, 0], 0);
-  editor.setCamera('plan', {
-    centre: [at.x, at.y - (panes.plan.height / 2 - BELOW_TOP_PX) * mmPerPx],
-    mmPerPx,
-  });
+  const [x, y] = below.onto(plane.place([across, 0], 0));
+  editor.setCamera('plan', { centre: [x, y - (panes.plan.height / 2 - BELOW_TOP_PX) * mmPerPx], mmPerPx });
   editor.setCamera('face', { centre: [across, (floor + ceiling) / 2], mmPerPx });
 }

@@ -44,6 +44,6 @@ export function lookedAt(state: EditorState, lengthMm: number): number {
     const at = middle(appliances.slice(0, 1)) ?? middle(drawn.filter((f) => f.layer === 'run'));
     if (at !== undefined) return at;
   }
-  const [x, y] = camera.centre;
-  return plane.onto({ x, y, z: 0 })[0];
+  const below = workPlane(plan, panes.plan.view);
+  return below ? plane.onto(below.place(camera.centre, 0))[0] : lengthMm / 2;
 }

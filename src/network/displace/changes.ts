@@ -29,20 +29,32 @@ export type Displaced = { readonly ok: true; readonly changes: Changes } | { rea
 /** Thrown inside displace() and turned into its answer there. */
 export class Refusal extends Error {}
 
+interface MapChange<T> {
+  readonly set: Readonly<Record<string, T>>;
+  readonly added: readonly (T & { readonly id: string })[];
+  readonly removed: readonly string[];
+}
+
+/** A map with some of it changed; the same one where nothing is, since copying a large one costs most of a move. */
+function changed<T>(map: Readonly<Record<string, T>>, { set, added, removed }: MapChange<T>): Record<string, T> {
+  if (Object.keys(set).length === 0 && added.length === 0 && removed.length === 0) return map;
+  const copy = { ...map, ...set };
+  for (const id of removed) delete copy[id];
+  for (const record of added) copy[record.id] = record;
+  return copy;
+}
+
+const only = <T>(set: Readonly<Record<string, T>>): MapChange<T> => ({ set, added: [], removed: [] });
+
 /** The plan with the changes made. Nothing in the plan passed in is touched. */
 export function withChanges(plan: Plan, changes: Changes): Plan {
-  const nodes = { ...plan.nodes, ...changes.nodes };
-  const legs = { ...plan.legs, ...changes.legs };
-  for (const id of changes.removedNodes) delete nodes[id];
-  for (const id of changes.removedLegs) delete legs[id];
-  for (const node of changes.addedNodes) nodes[node.id] = node;
-  for (const leg of changes.addedLegs) legs[leg.id] = leg;
+  const { addedNodes, addedLegs, removedNodes, removedLegs } = changes;
   return {
     ...plan,
-    nodes,
-    legs,
-    points: { ...plan.points, ...changes.points },
-    stretches: { ...plan.stretches, ...changes.stretches },
-    items: { ...plan.items, ...changes.items },
+    nodes: changed(plan.nodes, { set: changes.nodes, added: addedNodes, removed: removedNodes }),
+    legs: changed(plan.legs, { set: changes.legs, added: addedLegs, removed: removedLegs }),
+    points: changed(plan.points, only(changes.points)),
+    stretches: changed(plan.stretches, only(changes.stretches)),
+    items: changed(plan.items, only(changes.items)),
   };
 }

@@ -18,11 +18,17 @@ const JobsScreen = lazy(() => import('../jobs/jobs-screen.tsx'));
 const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
 const MoreSheet = lazy(() => import('../help/more-sheet.tsx'));
 
+/** Asked with every move of the hand, so it must not list what is there. */
+function holdsNothing(map: object): boolean {
+  for (const _ in map) return false;
+  return true;
+}
+
 /** Nothing that could be looked at on the floor plan yet. */
 function useEmpty(): boolean {
   return useEditorState((s) => {
     const { walls, points, nodes, rooms, voids } = s.plan;
-    return [walls, points, nodes, rooms, voids].every((map) => Object.keys(map).length === 0);
+    return [walls, points, nodes, rooms, voids].every(holdsNothing);
   });
 }
 

@@ -6,20 +6,19 @@ import { bodyPart } from './building/wall-bodies.ts';
 import type { Fragment, LineStyle, View } from './display-list.ts';
 import { faceOpening } from './face/face-opening.ts';
 import { facePoint, onFace } from './face/face-point.ts';
-import { makeFragment } from './fragments/fragment.ts';
-import { jointFragment } from './fragments/joint.fragment.ts';
-import { legFragment } from './fragments/leg.fragment.ts';
+import { boxAround, makeFragment } from './fragments/fragment.ts';
 import { openingFragment } from './fragments/opening.fragment.ts';
+import { pipeFragments } from './fragments/pipe-fragments.ts';
 import { pointFragment } from './fragments/point.fragment.ts';
-import { riserFragment } from './fragments/riser.fragment.ts';
+import { turnedFragment, turnedProbe } from './fragments/turned.ts';
 import { voidFragment } from './fragments/void.fragment.ts';
-import { livesOf } from './fragments.ts';
+import { livesOf, pipesNear } from './fragments.ts';
 import { PEN } from './look/tokens.ts';
 import { type DrawnLeg, drawnLegNow } from './pipes/drawn-leg.ts';
-import { jointOf } from './pipes/joints.ts';
 import type { PipeState } from './pipes/leg-style.ts';
-import { type FacePlane, facePlane, type Plane, planPlane } from './pipes/plane.ts';
-import { risersOf } from './pipes/risers.ts';
+import { meeting } from './pipes/pipes-in-view.ts';
+import { type FacePlane, facePlane, type Plane, planPlane, turnOf } from './pipes/plane.ts';
+import { wallProbe } from './pipes/wall-probe.ts';
 
 const EDGE: LineStyle = { ink: 'wallEdge', pen: PEN.wallEdge, dash: [], fit: false };
 
@@ -41,24 +40,40 @@ function pipesOf(draft: Plan, ids: ReadonlySet<string>, alive: Alive, plane: Pla
   return found;
 }
 
-function pipeFragmentsNow(draft: Plan, legs: readonly DrawnLeg[], plane: Plane): Fragment[] {
-  const at = new Map<string, DrawnLeg[]>();
-  for (const leg of legs) {
-    for (const vertex of new Set([leg.vertexA, leg.vertexB])) at.set(vertex, [...(at.get(vertex) ?? []), leg]);
+/** Pipes that move pass this near to others before they have a say in how these are drawn. */
+const NEAR_MM = 200;
+const NO_VOIDS = () => new Map<DrawnLeg, string>();
+
+/** The pipes that stay, as far as those that move come near them. */
+function staying(
+  plan: Plan,
+  plane: Plane,
+  chosen: Case,
+  legs: readonly DrawnLeg[],
+  ids: ReadonlySet<string>,
+): DrawnLeg[] {
+  const found = new Set<DrawnLeg>();
+  for (const { a, b } of legs) {
+    for (const leg of pipesNear(plan, plane.view, chosen, boxAround([a, b]), NEAR_MM)) {
+      if (!ids.has(leg.record.id)) found.add(leg);
+    }
   }
-  const risers = risersOf(legs);
-  const lines = legs.flatMap((leg): Fragment[] => {
-    const riser = risers.get(leg);
-    if (riser) return riser.owner === leg ? [riserFragment(draft, riser, plane, undefined, false, undefined)] : [];
-    return [legFragment(leg, { spread: [undefined, undefined], trim: [0, 0], gaps: [], wishes: [] })];
-  });
-  const joints = [...at].flatMap(([vertex, meeting]) => {
-    const joint = jointOf(vertex, meeting);
-    const made =
-      joint.is === 'tee' || joint.is === 'corner' ? jointFragment(vertex, vertex, joint, undefined) : undefined;
-    return made ? [made] : [];
-  });
-  return [...lines, ...joints];
+  return [...found];
+}
+
+function pipeFragmentsNow(
+  draft: Plan,
+  legs: readonly DrawnLeg[],
+  stay: readonly DrawnLeg[],
+  plane: Plane,
+  ids: ReadonlySet<string>,
+): Fragment[] {
+  if (legs.length === 0) return [];
+  const ground = { wall: turnedProbe(wallProbe(draft, plane.storey), turnOf(plane.view)), voids: NO_VOIDS };
+  const { fragments } = pipeFragments(draft, plane, meeting([...stay, ...legs]), ground, { legs: new Set(legs) });
+  // The bar at an end that leads nowhere is drawn with what stays, unless it moves too.
+  const isEnd = (f: Fragment): boolean => f.items.some((i) => i.t === 'mark' && i.mark === 'openEnd');
+  return fragments.filter((f) => f.map !== 'nodes' || ids.has(f.id) || !isEnd(f));
 }
 
 function wallNow(wall: Wall): Fragment {
@@ -90,8 +105,9 @@ function partsOnFace(draft: Plan, id: string, face: FacePlane, alive: Alive): Fr
 }
 
 /**
- * Only what moves in a gesture, drawn from the draft without looking at anything else: the cost is that of `ids`, not of
- * the plan. Nothing is kept, nothing is spread or broken, and no labels are wished for that the still drawing places.
+ * Only what moves in a gesture, drawn from the draft: spread in its banks and broken where something passes in front, as
+ * it will be when it comes to rest. The cost is that of `ids` and of the pipes they come near, not of the plan. Nothing is
+ * kept, and what stays is not drawn again.
  */
 export function liveFragments(
   plan: Plan,
@@ -102,10 +118,13 @@ export function liveFragments(
 ): readonly Fragment[] {
   const alive = livesOf(plan, chosen);
   const face = view.kind === 'face' ? facePlane(draft, view.wall, view.side) : undefined;
-  const plane = view.kind === 'plan' ? planPlane(view.storey) : face;
+  const plane = view.kind === 'plan' ? planPlane(view.storey, view.turnDeg) : face;
   if (!plane) return [];
   const parts = [...ids].flatMap((id) =>
-    face ? partsOnFace(draft, id, face, alive) : partsOnPlan(draft, id, plane.storey, alive),
+    face
+      ? partsOnFace(draft, id, face, alive)
+      : partsOnPlan(draft, id, plane.storey, alive).map((f) => turnedFragment(f, turnOf(view))),
   );
-  return [...parts, ...pipeFragmentsNow(draft, pipesOf(draft, ids, alive, plane), plane)];
+  const legs = pipesOf(draft, ids, alive, plane);
+  return [...parts, ...pipeFragmentsNow(draft, legs, staying(plan, plane, chosen, legs, ids), plane, ids)];
 }

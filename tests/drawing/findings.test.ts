@@ -3,32 +3,9 @@ import { annotate } from '../../src/drawing/annotate.ts';
 import type { Item, MarkItem, View } from '../../src/drawing/display-list.ts';
 import { fragments } from '../../src/drawing/fragments.ts';
 import { nameFindings } from '../../src/drawing/labels/finding-names.ts';
-import { type Finding, findingKey, type Outcome } from '../../src/report/finding.ts';
+import type { Finding } from '../../src/report/finding.ts';
+import { finding } from './finding.ts';
 import { AFTER, PLAN_VIEW, page, room, run, wall } from './small-plan.ts';
-
-function finding(rule: string, outcome: Outcome, at: Finding['at']): Finding {
-  return {
-    rule,
-    key: findingKey(rule, [rule], 'A'),
-    outcome,
-    lifeSafety: false,
-    topic: 'gas',
-    ids: [rule],
-    legs: [],
-    title: rule,
-    why: '',
-    todo: '',
-    found: null,
-    wanted: null,
-    wantedIs: null,
-    at,
-    more: 0,
-    missing: [],
-    working: null,
-    cites: [],
-    unverified: false,
-  };
-}
 
 const place = (x: number, y: number, ring = false, storey = 'S'): Finding['at'] => ({ storey, x, y, z: 400, ring });
 

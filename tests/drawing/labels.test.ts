@@ -1,41 +1,15 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { annotate } from '../../src/drawing/annotate.ts';
-import type { Box, DisplayList, Fragment, TextItem, Vec, View } from '../../src/drawing/display-list.ts';
+import type { Box, Fragment, TextItem, Vec, View } from '../../src/drawing/display-list.ts';
 import { fragments } from '../../src/drawing/fragments.ts';
 import { paperAt } from '../../src/drawing/labels/paper.ts';
-import { TEXT_MM } from '../../src/drawing/look/tokens.ts';
-import { plateMm } from '../../src/drawing/paint/prims-of.ts';
-import { textWidth } from '../../src/drawing/text/measure.ts';
 import type { Plan } from '../../src/plan/plan.ts';
 import { demo } from './demo.ts';
+import { labels, overlap, roomOf, tagsOf } from './label-room.ts';
 import { AFTER, BEFORE, PLAN_VIEW, page, room, run } from './small-plan.ts';
 
-/** The room of a drawn line of text in paper mm, worked out apart from the code that placed it. */
-function roomOf(item: TextItem, k: number): Box {
-  const paper = paperAt(k);
-  const [x, y] = paper.at(item.at, item.spread);
-  const [ox, oy] = item.offsetMm ?? [0, 0];
-  const mm = TEXT_MM.screen[item.size];
-  const plain = { w: textWidth(item.text, mm, item.weight), h: mm };
-  const { w, h } = item.plate === undefined ? plain : plateMm(item.text, mm);
-  const left = x + ox - (item.align === 'left' ? 0 : item.align === 'right' ? w : w / 2);
-  const upright = item.turnDeg === 90;
-  if (upright) return { minX: x + ox - h / 2, maxX: x + ox + h / 2, minY: y + oy - w / 2, maxY: y + oy + w / 2 };
-  return { minX: left, maxX: left + w, minY: y + oy - h / 2, maxY: y + oy + h / 2 };
-}
-
-const HAIR = 1e-6;
-const overlap = (a: Box, b: Box): boolean =>
-  a.minX < b.maxX - HAIR && b.minX < a.maxX - HAIR && a.minY < b.maxY - HAIR && b.minY < a.maxY - HAIR;
 const holds = (b: Box, [x, y]: Vec): boolean => x > b.minX && x < b.maxX && y > b.minY && y < b.maxY;
-
-const labels = (list: DisplayList): { id: string; item: TextItem }[] =>
-  list.items
-    .filter((g) => g.group === 'label')
-    .flatMap((g) => g.items.flatMap((item) => (item.t === 'text' ? [{ id: g.id, item }] : [])));
-const tagsOf = (list: DisplayList): TextItem[] =>
-  labels(list).flatMap(({ item }) => (item.plate === undefined ? [] : [item]));
 
 /** Ends of every drawn leg in paper mm. */
 function ends(of: readonly Fragment[], k: number): Vec[] {

@@ -1,7 +1,7 @@
 import type { Plan } from '../../plan/plan.ts';
 import type { PlanNode } from '../../plan/records/pipework.ts';
 import type { Fragment, Spread, Wish } from '../display-list.ts';
-import { remember } from '../memo/remember.ts';
+import { makeAnew, remember } from '../memo/remember.ts';
 import { type Bank, banksOf, type WallProbe } from '../pipes/banks.ts';
 import { type Crossing, crossings } from '../pipes/crossings.ts';
 import { type DrawnLeg, vertexOf } from '../pipes/drawn-leg.ts';
@@ -62,6 +62,7 @@ interface Surroundings {
   readonly words: ReadonlyMap<DrawnLeg, string>;
   /** Said of a leg that runs in a void. */
   readonly inVoid: ReadonlyMap<DrawnLeg, string>;
+  readonly keep: typeof remember;
 }
 
 function legFragments(leg: DrawnLeg, around: Surroundings): Fragment[] {
@@ -79,7 +80,7 @@ function legFragments(leg: DrawnLeg, around: Surroundings): Fragment[] {
   const shift = shifts.get(leg);
   const own: Spread | undefined = shift && [shift];
   const leansOn = [leg, spreadKey(spread[0]), spreadKey(spread[1]), trim[0], trim[1], gapKey(gaps), said.join('; ')];
-  return remember(leg.record, `leg:${key}`, plan, leansOn, () => {
+  return around.keep(leg.record, `leg:${key}`, plan, leansOn, () => {
     const at = [(leg.a[0] + leg.b[0]) / 2, (leg.a[1] + leg.b[1]) / 2] as const;
     const along = [leg.a, leg.b] as const;
     const told = said.map(
@@ -112,14 +113,14 @@ function risersFragment(
   const sized = !ends.some((j) => j?.flat.some((l) => l.size === leg.size && l.run === leg.run));
   const leansOn = [...riser.legs, spreadKey(spread), sized, roomMm];
   return [
-    remember(leg.record, `riser:${key}`, plan, leansOn, (traced) =>
+    around.keep(leg.record, `riser:${key}`, plan, leansOn, (traced) =>
       riserFragment(traced, riser, plane, spread, sized, roomMm),
     ),
   ];
 }
 
 /** One for each place where legs meet, drawn by the first node that lies there. */
-function jointFragments({ plan, key, joints, shifts }: Surroundings, legs: readonly DrawnLeg[]): Fragment[] {
+function jointFragments({ plan, key, joints, shifts, keep }: Surroundings, legs: readonly DrawnLeg[]): Fragment[] {
   const done = new Set<string>();
   return legs.flatMap(({ record }) =>
     [record.a, record.b].flatMap((id) => {
@@ -130,7 +131,7 @@ function jointFragments({ plan, key, joints, shifts }: Surroundings, legs: reado
       if (!joint || done.has(vertex) || !isMarked(joint, node)) return [];
       done.add(vertex);
       const spread = jointSpread(joint, shifts);
-      const made = remember(node, `joint:${key}`, plan, [joint.is, ...joint.flat, spreadKey(spread)], () =>
+      const made = keep(node, `joint:${key}`, plan, [joint.is, ...joint.flat, spreadKey(spread)], () =>
         jointFragment(node.id, vertex, joint, spread),
       );
       return made ? [made] : [];
@@ -156,8 +157,19 @@ export interface Ground {
   readonly voids: VoidWords;
 }
 
+/** In a gesture only some pipes are drawn, among those that stay, and nothing is kept. */
+export interface Moving {
+  readonly legs: ReadonlySet<DrawnLeg>;
+}
+
 /** Fragments of legs, stretches, rises and the places where they meet, for either projection. */
-export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, ground: Ground): PipeDrawing {
+export function pipeFragments(
+  plan: Plan,
+  plane: Plane,
+  pipes: PipesInView,
+  ground: Ground,
+  moving?: Moving,
+): PipeDrawing {
   const inPlan = plane.view.kind === 'plan';
   const { banks, shifts } = inPlan ? banksOf(pipes, ground.wall) : { banks: [], shifts: NO_SHIFTS };
   const joints = new Map<string, Joint>();
@@ -169,16 +181,18 @@ export function pipeFragments(plan: Plan, plane: Plane, pipes: PipesInView, grou
     joints,
     shifts,
     behind: crossings(pipes.legs),
-    words: bankWords(plan, banks, plane),
+    words: moving ? new Map() : bankWords(plan, banks, plane),
     inVoid: inPlan ? ground.voids(pipes.legs) : new Map(),
+    keep: moving ? makeAnew : remember,
   };
+  const legs = moving ? pipes.legs.filter((leg) => moving.legs.has(leg)) : pipes.legs;
   const risers = risersOf(pipes.legs);
   const rooms = riserRooms(risers.values());
-  const lines = pipes.legs.flatMap((leg) =>
+  const lines = legs.flatMap((leg) =>
     leg.endOn ? risersFragment(leg, risers.get(leg), around, rooms.get(leg)) : legFragments(leg, around),
   );
   return {
-    fragments: [...lines, ...jointFragments(around, pipes.legs)],
+    fragments: [...lines, ...jointFragments(around, legs)],
     spreadAt: (vertex) => jointSpread(joints.get(vertex), shifts),
   };
 }

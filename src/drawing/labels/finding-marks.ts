@@ -12,7 +12,7 @@ import type { Placed } from './tags.ts';
 
 /** Free paper about a mark, and how far off the last places tried are. */
 const ROOM_MM = 0.8;
-const FAR_MM = 60;
+const FAR_MM = 100;
 /** Radius of the ring about the spot of a clash. */
 export const SPOT_MM = 3;
 
@@ -110,11 +110,15 @@ function centreOf(c: Candidate, across: number): Vec {
   return [c.end[0] + (dx / l) * (across / 2), c.end[1] + (dy / l) * (across / 2)];
 }
 
-/** The cheapest place whose mark and leader lie on no other label; undefined where there is none. */
+/** The cheapest place whose mark lies on no other label, nor its leader if that can be; undefined where there is none. */
 function stand(g: Gathered, across: number, extra: number, paper: Paper, to: Obstacles): Stood | undefined {
   const at = paper.at(g.at);
   let best: (Stood & { cost: number }) | undefined;
-  for (const tried of [sides(g.worst.at?.ring ? SPOT_MM : 0), far()]) {
+  for (const [tried, mayCross] of [
+    [sides(g.worst.at?.ring ? SPOT_MM : 0), false],
+    [far(), false],
+    [far(), true],
+  ] as const) {
     for (const c of tried) {
       const base = (c.length * COST.per10Mm) / 10;
       if (best && base >= best.cost) continue;
@@ -122,7 +126,7 @@ function stand(g: Gathered, across: number, extra: number, paper: Paper, to: Obs
       const box = boxAt(at[0] + centre[0] + extra / 2, at[1] + centre[1], across + extra + ROOM_MM, across + ROOM_MM);
       if (!to.isFree(box)) continue;
       const leader = c.leader.map(([x, y]): Vec => [at[0] + x, at[1] + y]);
-      if (leader.some((p, i) => i > 0 && !to.lineIsFree(leader[i - 1] ?? p, p))) continue;
+      if (!mayCross && leader.some((p, i) => i > 0 && !to.lineIsFree(leader[i - 1] ?? p, p))) continue;
       const crossed = leader.reduce((sum, p, i) => sum + (i === 0 ? 0 : to.lineCost(leader[i - 1] ?? p, p, NONE)), 0);
       const cost = base + to.cost(box) + crossed * LEADER_PART;
       if (!best || cost < best.cost) best = { c, centre, box, cost };

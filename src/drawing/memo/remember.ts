@@ -40,3 +40,6 @@ export function remember<T>(
   of.set(key, { reads: traced.reads, leansOn, value });
   return value;
 }
+
+/** As `remember`, and remembers nothing: for what is in the middle of a gesture. */
+export const makeAnew: typeof remember = (_record, _key, plan, _leansOn, make) => make(plan);

@@ -1,7 +1,7 @@
 import RBush from 'rbush';
 import type { Box } from '../display-list.ts';
 import type { DrawnLeg } from './drawn-leg.ts';
-import type { PipesInView } from './pipes-in-view.ts';
+import { meeting, type PipesInView } from './pipes-in-view.ts';
 
 /** Pipes further apart than this have nothing to say of one another: no bank, no crossing, no mark in the way. */
 const APART_MM = 200;
@@ -35,18 +35,6 @@ const wide = ({ minX, minY, maxX, maxY }: Box, by: number): Box => ({
   maxX: maxX + by,
   maxY: maxY + by,
 });
-
-function clusterOf(legs: readonly DrawnLeg[]): Cluster {
-  const at = new Map<string, DrawnLeg[]>();
-  for (const leg of legs) {
-    for (const vertex of new Set([leg.vertexA, leg.vertexB])) {
-      const there = at.get(vertex);
-      if (there) there.push(leg);
-      else at.set(vertex, [leg]);
-    }
-  }
-  return { legs, at };
-}
 
 /**
  * The drawn pipes of a view in their clusters. When some change, only the clusters they leave, and those they come near,
@@ -129,7 +117,7 @@ export class Clusters {
         if (entry) for (const near of this.#tree.search(wide(entry, APART_MM))) take(near.leg);
       }
       found.sort((p, q) => rank(p) - rank(q));
-      const cluster = clusterOf(found);
+      const cluster: Cluster = meeting(found);
       this.#all.add(cluster);
       for (const leg of found) this.#in.set(leg.record.id, cluster);
     }

@@ -58,21 +58,21 @@ export function pipeInView(
   return leg && shows(leg, plane, behind) ? leg : null;
 }
 
-export function pipesInView(plan: Plan, plane: Plane, alive: Alive, stripped: boolean): PipesInView {
-  const legs: DrawnLeg[] = [];
+/** Drawn pipes with the places where they meet. */
+export function meeting(legs: readonly DrawnLeg[]): PipesInView {
   const at = new Map<string, DrawnLeg[]>();
-  const add = (vertex: string, leg: DrawnLeg): void => {
-    const there = at.get(vertex);
-    if (there) there.push(leg);
-    else at.set(vertex, [leg]);
-  };
-  // What nobody has seen is drawn first, so that it never covers what was.
-  for (const pipe of [...Object.values(plan.stretches), ...Object.values(plan.legs)]) {
-    const leg = pipeInView(plan, pipe, plane, alive, stripped);
-    if (!leg) continue;
-    legs.push(leg);
-    add(leg.vertexA, leg);
-    if (leg.vertexB !== leg.vertexA) add(leg.vertexB, leg);
+  for (const leg of legs) {
+    for (const vertex of new Set([leg.vertexA, leg.vertexB])) {
+      const there = at.get(vertex);
+      if (there) there.push(leg);
+      else at.set(vertex, [leg]);
+    }
   }
   return { legs, at };
+}
+
+/** All pipes of a view at once. What nobody has seen is drawn first, so that it never covers what was. */
+export function pipesInView(plan: Plan, plane: Plane, alive: Alive, stripped: boolean): PipesInView {
+  const pipes = [...Object.values(plan.stretches), ...Object.values(plan.legs)];
+  return meeting(pipes.flatMap((pipe) => pipeInView(plan, pipe, plane, alive, stripped) ?? []));
 }

@@ -5,9 +5,19 @@ import type { WallProbe } from './banks.ts';
 /** How far beside a bank a wall still hems it in. */
 const REACH_MM = [40, 90, 140];
 
-/** Asks whether a wall of the storey stands close by a place, that way. */
-export function wallProbe(plan: Plan, storey: string): WallProbe {
-  const bodies = Object.values(plan.walls)
+const probes = new WeakMap<Plan['walls'], Map<string, WallProbe>>();
+
+/** Asks whether a wall of the storey stands close by a place, that way. Made once for the same walls. */
+export function wallProbe({ walls }: Plan, storey: string): WallProbe {
+  const of = probes.get(walls) ?? new Map<string, WallProbe>();
+  probes.set(walls, of);
+  const known = of.get(storey) ?? probeOf(walls, storey);
+  of.set(storey, known);
+  return known;
+}
+
+function probeOf(walls: Plan['walls'], storey: string): WallProbe {
+  const bodies = Object.values(walls)
     .filter((wall) => wall.storey === storey)
     .map((wall) => ({ wall, side: wallSide(wall, 'left') }));
   return (at, way) =>

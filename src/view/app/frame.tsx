@@ -1,4 +1,5 @@
 import { lazy, Suspense, useMemo } from 'react';
+import type { Plan } from '../../plan/plan.ts';
 import { LiveRegion } from '../a11y/live-region.tsx';
 import { Bench } from '../bench/bench.tsx';
 import { Panel, SheetPanel } from '../panels/panel.tsx';
@@ -18,19 +19,19 @@ const JobsScreen = lazy(() => import('../jobs/jobs-screen.tsx'));
 const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
 const MoreSheet = lazy(() => import('../help/more-sheet.tsx'));
 
-/** Asked with every move of the hand, so it must not list what is there. */
-function holdsNothing(map: object): boolean {
-  for (const _ in map) return false;
-  return true;
+const emptiness = new WeakMap<Plan, boolean>();
+
+/** Nothing that could be looked at on the floor plan yet. Asked with every move of the hand, so found once a plan. */
+function isEmpty(plan: Plan): boolean {
+  const known = emptiness.get(plan);
+  if (known !== undefined) return known;
+  const { walls, points, nodes, rooms, voids } = plan;
+  const empty = [walls, points, nodes, rooms, voids].every((map) => Object.keys(map).length === 0);
+  emptiness.set(plan, empty);
+  return empty;
 }
 
-/** Nothing that could be looked at on the floor plan yet. */
-function useEmpty(): boolean {
-  return useEditorState((s) => {
-    const { walls, points, nodes, rooms, voids } = s.plan;
-    return [walls, points, nodes, rooms, voids].every(holdsNothing);
-  });
-}
+const useEmpty = (): boolean => useEditorState((s) => isEmpty(s.plan));
 
 /** The open job: strip, heights, drawing, panel and bench, and whatever lies over them. */
 export function Frame({ session }: { readonly session: Session }) {

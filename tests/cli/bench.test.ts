@@ -60,7 +60,9 @@ describe('timing', () => {
     // Every call is slower than the one before, as on a machine that gets hot.
     const heat = () => 1 + order.length / 20;
     const prepare = () => ({ ours: work('ours', () => 2000 * heat()), peer: work('peer', () => 1000 * heat()) });
-    const outcome = fight({ id: 'x', ours: '', peer: '', atMost: 1, prepare }, 6, now);
+    let settled = 0;
+    const outcome = fight({ id: 'x', ours: '', peer: '', atMost: 1, prepare }, 6, now, () => settled++);
+    expect(settled).toBe(order.length);
     expect(order.slice(4)).toEqual(Array.from({ length: 3 }, () => ['ours', 'peer', 'peer', 'ours']).flat());
     expect(outcome.value).toBeGreaterThan(1.9);
     expect(outcome.value).toBeLessThan(2.1);

@@ -62,14 +62,18 @@ export function sample(work: () => unknown, now: () => number): number {
 
 /**
  * Runs a duel. Each round takes both, the one that goes first changing from round to round, and a ratio of its own: a
- * machine that slows down slows both. The figure is the median of the rounds, with its range.
+ * machine that slows down slows both. `settle` is called before each sample, so that none pays for the one before it. The figure is the median of the rounds, with its range.
  */
-export function fight(duel: Duel, rounds: number, now: () => number): Outcome {
+export function fight(duel: Duel, rounds: number, now: () => number, settle: () => void = () => {}): Outcome {
+  const take = (work: () => unknown): number => {
+    settle();
+    return sample(work, now);
+  };
   const { ours, peer } = duel.prepare();
-  for (const work of [ours, peer, ours, peer]) sample(work, now);
+  for (const work of [ours, peer, ours, peer]) take(work);
   const taken = Array.from({ length: rounds }, (_, round) => {
-    const first = sample(round % 2 === 0 ? ours : peer, now);
-    const second = sample(round % 2 === 0 ? peer : ours, now);
+    const first = take(round % 2 === 0 ? ours : peer);
+    const second = take(round % 2 === 0 ? peer : ours);
     return round % 2 === 0 ? { ours: first, peer: second } : { ours: second, peer: first };
   });
   const figure = duel.figure ?? { name: 'ratio', of: (ratio: number) => ratio };

@@ -32,9 +32,15 @@ export function LiveRegion() {
       <div className="out-of-sight" role="alert">
         {said?.refusal ? said.text : ''}
       </div>
-      {said !== null && <Said key={said.n} text={said.text} refusal={said.refusal} />}
+      <SaidHere />
     </>
   );
+}
+
+/** The last thing said, for the eye. A page that covers the drawing shows its own. */
+export function SaidHere() {
+  const said = useEditorState((s) => s.said);
+  return said === null ? null : <Said key={said.n} text={said.text} refusal={said.refusal} />;
 }
 
 function Said({ text, refusal }: { readonly text: string; readonly refusal: boolean }) {

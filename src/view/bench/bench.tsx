@@ -1,4 +1,4 @@
-import { screen, setOver } from '../app/screen.ts';
+import { openChapter, screen, setOver } from '../app/screen.ts';
 import { usePhone } from '../app/use-phone.ts';
 import { useEditor, useEditorState, useScreen } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
@@ -111,19 +111,22 @@ export function StepKey({ which }: { readonly which: 'undo' | 'redo' }) {
   );
 }
 
+/** What a tap on the words at the end of the bench does: choosing tools have nothing in hand to change. */
+function openInHand(tool: string, chosen: boolean): void {
+  if (tool !== 'select') screen.setState((s) => ({ tray: !s.tray }));
+  else openChapter(chosen ? 'inspect' : 'things');
+}
+
 function InHand() {
   const one = useEditorState((s) => inHandWords(s)[0]);
   const two = useEditorState((s) => inHandWords(s)[1]);
+  const tool = useEditorState((s) => s.tool);
+  const chosen = useEditorState((s) => s.selection.length > 0);
+  const does = tool !== 'select' ? 'tap to change' : chosen ? 'tap to see it' : 'tap for a list';
   return (
-    <button
-      type="button"
-      className="in-hand"
-      aria-haspopup="true"
-      title="Change what is in hand"
-      onClick={() => screen.setState((s) => ({ tray: !s.tray }))}
-    >
+    <button type="button" className="in-hand" title={does} onClick={() => openInHand(tool, chosen)}>
       <span className="line-one">{one}</span>
-      <span className="line-two">{two === '' ? 'tap to change' : two}</span>
+      <span className="line-two">{two === '' ? does : two}</span>
     </button>
   );
 }

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { itemsFor } from '../../catalogue/items.ts';
 import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { servicesInOrder } from '../../catalogue/services.ts';
@@ -11,7 +11,7 @@ import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { OPENING_KINDS } from '../panels/inspect/inspect-opening.tsx';
 import { NumberBox } from '../panels/inspect/number-box.tsx';
-import { sizeLabel } from '../panels/inspect/tube-keys.tsx';
+import { sizeLabel, sizesInRow } from '../panels/inspect/size-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
@@ -86,7 +86,6 @@ function Pick({
 
 function PipeRows() {
   const [inHand, set] = useInHand();
-  const kind = tubeKinds.get(inHand.tube.kind);
   return (
     <>
       <Row label="Service">
@@ -97,20 +96,7 @@ function PipeRows() {
           </Pick>
         ))}
       </Row>
-      <Row label="Size">
-        {kind?.sizes().map((s, _, all) => (
-          <Pick
-            key={s.size}
-            on={s.size === inHand.tube.size}
-            onPick={() => set({ tube: { kind: kind.id, size: s.size } })}
-          >
-            {sizeLabel(s, all)}
-          </Pick>
-        ))}
-        <Pick on={inHand.tube.size === null} onPick={() => set({ tube: { ...inHand.tube, size: null } })}>
-          not known
-        </Pick>
-      </Row>
+      <SizeRow key={inHand.tube.kind} />
       <Row label="Made of">
         {[...tubeKinds.values()]
           .filter((k) => k.services.length === 0 || k.services.includes(inHand.service))
@@ -136,6 +122,34 @@ function PipeRows() {
       </Row>
       <HeightRow />
     </>
+  );
+}
+
+/** The usual sizes; the others and "not known" behind one key, as in the panel. */
+function SizeRow() {
+  const [inHand, set] = useInHand();
+  const [all, setAll] = useState(false);
+  const { tube } = inHand;
+  const { first, rest } = sizesInRow(tube);
+  const shown = all ? [...first, ...rest].sort((a, b) => a.odMm - b.odMm) : first;
+  return (
+    <Row label="Size">
+      {shown.map((s) => (
+        <Pick key={s.size} on={s.size === tube.size} onPick={() => set({ tube: { kind: tube.kind, size: s.size } })}>
+          {sizeLabel(s, shown)}
+        </Pick>
+      ))}
+      {(all || tube.size === null) && (
+        <Pick on={tube.size === null} onPick={() => set({ tube: { ...tube, size: null } })}>
+          not known
+        </Pick>
+      )}
+      {!all && (
+        <button type="button" className="bare-key accent" onClick={() => setAll(true)}>
+          other sizes
+        </button>
+      )}
+    </Row>
   );
 }
 

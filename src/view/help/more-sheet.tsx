@@ -26,18 +26,22 @@ export default function MoreSheet() {
               {k.label}
             </button>
           ))}
-        <button type="button" className="key" aria-disabled={last === undefined} onClick={() => editor.redo()}>
-          <Icon name="redo" />
-          Redo
-        </button>
+        {phone && (
+          <button type="button" className="key" aria-disabled={last === undefined} onClick={() => editor.redo()}>
+            <Icon name="redo" />
+            Redo
+          </button>
+        )}
         <button type="button" className="key" onClick={() => screen.setState({ over: null, tray: true })}>
-          <Icon name="item" />
+          <Icon name="in-hand" />
           In hand
         </button>
-        <button type="button" className="key" onClick={() => setOver('words')}>
-          <Icon name="run" />
-          By words
-        </button>
+        {phone && (
+          <button type="button" className="key" onClick={() => setOver('words')}>
+            <Icon name="words" />
+            By words
+          </button>
+        )}
         <button type="button" className="key" onClick={() => setOver('jobs')}>
           <Icon name="list" />
           Jobs

@@ -6,6 +6,7 @@ import { FindingMark } from '../look/mark.tsx';
 import { ChapterBody } from './chapter-body.tsx';
 import { type Chapter, chaptersOf, openChapterOf } from './chapters.ts';
 import { sayUnit } from './rows/figures.ts';
+import { SumsState } from './sums-state.tsx';
 import './panel.css';
 import './bar.css';
 import './rows/rows.css';
@@ -78,13 +79,7 @@ function Open({ chapters, open }: { readonly chapters: readonly Chapter[]; reado
   return (
     <div className="panel">
       <OpenChapter chapter={open} />
-      <nav className="panel-foot" aria-label="Chapters">
-        {chapters
-          .filter((c) => c.id !== open.id)
-          .map((c) => (
-            <ChapterRow key={c.id} chapter={c} />
-          ))}
-      </nav>
+      <Foot chapters={chapters.filter((c) => c.id !== open.id)} />
     </div>
   );
 }
@@ -100,8 +95,22 @@ function OpenChapter({ chapter }: { readonly chapter: Chapter }) {
   return (
     <section className="panel-open" ref={place} aria-label={chapter.title}>
       <h2 className="panel-title">{chapter.title}</h2>
+      <SumsState />
       <ChapterBody id={chapter.id} />
     </section>
+  );
+}
+
+/** More closed chapters than this stand two in a row, so that all of them are seen at once. */
+const MOST_ROWS = 4;
+
+function Foot({ chapters }: { readonly chapters: readonly Chapter[] }) {
+  return (
+    <nav className="panel-foot" data-many={chapters.length > MOST_ROWS} aria-label="Chapters">
+      {chapters.map((c) => (
+        <ChapterRow key={c.id} chapter={c} />
+      ))}
+    </nav>
   );
 }
 
@@ -144,13 +153,7 @@ export function SheetPanel() {
       </button>
 
       <OpenChapter chapter={open} />
-      <nav className="panel-foot" aria-label="Chapters">
-        {chapters
-          .filter((c) => c.id !== open.id)
-          .map((c) => (
-            <ChapterRow key={c.id} chapter={c} />
-          ))}
-      </nav>
+      <Foot chapters={chapters.filter((c) => c.id !== open.id)} />
     </div>
   );
 }

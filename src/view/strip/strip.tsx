@@ -6,7 +6,7 @@ import { Icon } from '../look/icon.tsx';
 import { KickMark, KickUnderline } from '../look/kick.tsx';
 import { FindingMark, OUTCOME_WORD } from '../look/mark.tsx';
 import { RadioKeys } from '../look/radio-keys.tsx';
-import { casesOf } from './cases.ts';
+import { type CaseKey, casesOf } from './cases.ts';
 import { sayKept } from './say-kept.ts';
 import './strip.css';
 
@@ -45,7 +45,7 @@ function JobName() {
       type="button"
       className="strip-job"
       onClick={() => setOver('jobs')}
-      aria-label={`The kick. Job: ${name}. All jobs`}
+      aria-label={`Job: ${name === '' ? 'without a name' : name}. All jobs`}
     >
       <KickMark />
       <span>
@@ -68,7 +68,7 @@ function CaseSwitch() {
       legend="Before or after the work"
       legendHidden
       className="case-switch"
-      choices={cases.map((c) => ({ value: caseKey(c.chosen), label: c.label }))}
+      choices={cases.map((c) => ({ value: caseKey(c.chosen), label: <CaseWords at={c} alone={cases.length < 3} /> }))}
       chosen={caseKey(chosen)}
       mark={<KickUnderline />}
       onChoose={(key) => {
@@ -76,6 +76,20 @@ function CaseSwitch() {
         if (found) editor.setCase(found.chosen);
       }}
     />
+  );
+}
+
+/** "After, A"; on a phone only as much of it as tells it from the others. */
+function CaseWords({ at, alone }: { readonly at: CaseKey; readonly alone: boolean }) {
+  if (at.name === null) return at.label;
+  return (
+    <>
+      <span className={alone ? '' : 'case-long'}>After{alone ? '' : ', '}</span>
+      <span className={alone ? 'case-long' : ''}>
+        {alone ? ', ' : ''}
+        {at.name}
+      </span>
+    </>
   );
 }
 

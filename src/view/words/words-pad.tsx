@@ -36,6 +36,7 @@ export function WordsPad({ told, keys, onPress }: Props) {
   if (words.length > 0) {
     return (
       <div className="pad">
+        {told && <p className="pad-next">Kept. Say another run:</p>}
         <div className={told ? 'pad-top' : 'pad-words'}>
           {words.map((k) => (
             <button

@@ -1,9 +1,11 @@
 import { useEffect, useMemo, useReducer } from 'react';
 import { createWords } from '../../editor/words/create-words.ts';
 import type { Chip, Words } from '../../editor/words/words-api.ts';
+import { SaidHere } from '../a11y/live-region.tsx';
 import { screen, setOver } from '../app/screen.ts';
 import { useEditor } from '../app/use-session.ts';
 import { KickMark } from '../look/kick.tsx';
+import { keepInView } from './keep-in-view.ts';
 import { keyFor } from './typed-keys.ts';
 import { WordsAnswer } from './words-answer.tsx';
 import { WordsChips } from './words-chips.tsx';
@@ -20,10 +22,13 @@ function useWords(): Words {
   const [, again] = useReducer((n: number) => n + 1, 0);
   const words = useMemo(() => createWords(editor), [editor]);
   useEffect(() => {
+    // A step may be more than one change of the plan; the run it belongs to is known when they are all done.
+    const follow = (): void => queueMicrotask(() => keepInView(editor, words.store.getState().run));
     const stops = [
       words.store.subscribe(again),
       editor.store.subscribe((s, before) => {
         if (s.plan !== before.plan || s.chosen !== before.chosen) again();
+        if (s.plan !== before.plan) follow();
       }),
     ];
     return () => {
@@ -70,10 +75,11 @@ export default function WordsScreen({ beside }: { readonly beside: boolean }) {
         <div className="words-see">
           <WordsHeights run={run} />
           <WordsSketch run={run} />
+          <SaidHere />
         </div>
       )}
       <WordsChips chips={words.chips()} changing={changing?.step ?? null} onChange={change} />
-      <WordsAnswer run={run} />
+      <WordsAnswer run={run} full={beside || phase === 'told'} />
       <WordsPad told={phase === 'told'} keys={words.keys()} onPress={(key) => words.press(key)} />
     </section>
   );

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { lengthBetween } from '../../../geometry/places.ts';
 import { useEditor, useEditorState, useReport } from '../../app/use-session.ts';
+import { RadioKeys } from '../../look/radio-keys.tsx';
 import { sayLength } from '../runs-chapter.tsx';
-import { ChoiceKeys } from './choice-keys.tsx';
 import { DeleteKey } from './delete-key.tsx';
 import { FateKeys } from './fate-keys.tsx';
 import { LegFactRows } from './leg-facts.tsx';
@@ -44,14 +44,21 @@ export function InspectLeg({ id }: { readonly id: string }) {
         disabled={change.disabled}
         onSet={(mm) => typeof mm === 'number' && change.run('leg.length', { leg: id, lengthMm: mm })}
       />
+      {facts && <LegFactRows facts={facts} />}
+      <RadioKeys<Reach>
+        legend="Size and lagging changed on"
+        className="three-keys"
+        choices={REACHES}
+        chosen={reach}
+        onChoose={setReach}
+      />
       <TubeKeys
         service={run.service}
         tube={leg.tube}
         disabled={change.disabled}
+        surveyed={leg.option === null}
         onChoose={(tube) => change.run('leg.size', { leg: id, tube, reach })}
       />
-      <ChoiceKeys<Reach> label="A change of size reaches" choices={REACHES} chosen={reach} onChoose={setReach} />
-      {facts && <LegFactRows facts={facts} />}
       <NumberBox
         label="Lagging"
         value={leg.insulation?.thicknessMm ?? null}

@@ -2,7 +2,10 @@ import { JOINING_WORDS } from '../../../catalogue/joining-words.ts';
 import { services } from '../../../catalogue/services.ts';
 import { tubeKinds } from '../../../catalogue/tubes.ts';
 import type { Joining } from '../../../plan/records/pipework.ts';
-import { useEditorState } from '../../app/use-session.ts';
+import { useEditorState, useReport } from '../../app/use-session.ts';
+import { sayWithUnit } from '../rows/figures.ts';
+import { RunWorkings } from '../run-workings.tsx';
+import { ServiceTag } from '../service-tag.tsx';
 import { ChoiceKeys } from './choice-keys.tsx';
 import { DeleteKey } from './delete-key.tsx';
 import { FateKeys } from './fate-keys.tsx';
@@ -21,6 +24,7 @@ const TURNS = [
 export function InspectRun({ id }: { readonly id: string }) {
   const run = useEditorState((s) => s.plan.runs[id]);
   const first = useEditorState((s) => Object.values(s.plan.legs).find((l) => l.run === id));
+  const facts = useReport((s) => s.report?.runs.find((r) => r.run === id));
   const { disabled, run: does } = useChange();
   if (!run) return null;
   const set = (change: object): boolean => does('run.set', { run: id, change });
@@ -31,14 +35,20 @@ export function InspectRun({ id }: { readonly id: string }) {
   ];
   return (
     <>
-      <p className="inspect-says">{services.get(run.service)?.label ?? run.service}</p>
-      <TextBox label="Name" value={run.name} disabled={disabled} onSet={(name) => set({ name })} />
+      <div className="run-sum">
+        <ServiceTag service={run.service} />
+        <strong>{facts ? sayWithUnit(facts.lengthM) : (services.get(run.service)?.label ?? run.service)}</strong>
+        {facts && <span>{facts.bends}</span>}
+      </div>
       <LegTable run={id} />
+      {facts && <RunWorkings facts={facts} />}
       {first && (
         <TubeKeys
           service={run.service}
           tube={first.tube}
           disabled={disabled}
+          surveyed={run.option === null}
+          legend="Size of the whole run"
           onChoose={(tube) => does('leg.size', { leg: first.id, tube, reach: 'run' })}
         />
       )}
@@ -56,6 +66,7 @@ export function InspectRun({ id }: { readonly id: string }) {
         disabled={disabled}
         onChoose={(joining) => set({ joining: joining as Joining | null })}
       />
+      <TextBox label="Name" value={run.name} disabled={disabled} onSet={(name) => set({ name })} />
       <FateKeys id={id} surveyed={run.option === null} />
       <div className="key-row end-keys">
         <DeleteKey of={{ map: 'runs', id }} word="run" />

@@ -33,7 +33,7 @@ export function InspectStretch({ id }: { readonly id: string }) {
         disabled={disabled}
         onSet={(v) => v !== null && set({ bends: asRange(v) })}
       />
-      <TubeKeys service={service} tube={stretch.tube} disabled={disabled} onChoose={(tube) => set({ tube })} />
+      <TubeKeys service={service} tube={stretch.tube} disabled={disabled} surveyed onChoose={(tube) => set({ tube })} />
       <div className="key-row end-keys">
         <DeleteKey of={{ map: 'stretches', id }} word="stretch" />
       </div>

@@ -1,13 +1,15 @@
-import type { TubeChoice } from '../../../catalogue/define-tube.ts';
 import { tubeKinds } from '../../../catalogue/tubes.ts';
 import type { Tube } from '../../../plan/records/pipework.ts';
-import { ChoiceKeys } from './choice-keys.tsx';
 import { SelectBox } from './select-box.tsx';
+import { SizeKeys } from './size-keys.tsx';
 
 interface Props {
   readonly service: string;
   readonly tube: Tube;
   readonly disabled: boolean;
+  /** It was there before: its size may be one that nobody could read. */
+  readonly surveyed: boolean;
+  readonly legend?: string;
   readonly onChoose: (tube: Tube) => void;
 }
 
@@ -18,28 +20,17 @@ function kindsFor(service: string, now: string): readonly { readonly value: stri
     .map((k) => ({ value: k.id, label: k.label }));
 }
 
-/** "35"; with its wall where two tubes are said alike: "35 x 1.5". */
-export function sizeLabel(size: TubeChoice, all: readonly TubeChoice[]): string {
-  const alike = all.filter((s) => s.nominal === size.nominal).length > 1;
-  return alike ? size.size.replace('x', ' x ') : size.nominal;
-}
-
 /** Sizes of a tube as large keys: 15 22 28 35; and what it is made of. */
-export function TubeKeys({ service, tube, disabled, onChoose }: Props) {
+export function TubeKeys({ service, tube, disabled, surveyed, legend, onChoose }: Props) {
   const sizes = tubeKinds.get(tube.kind)?.sizes() ?? [];
-  const known = sizes.some((s) => s.size === tube.size);
-  const choices = [
-    ...sizes.map((s) => ({ value: s.size as string | null, label: sizeLabel(s, sizes) })),
-    ...(tube.size !== null && !known ? [{ value: tube.size as string | null, label: tube.size }] : []),
-    { value: null as string | null, label: 'not known' },
-  ];
   return (
     <div className="sizes">
-      <ChoiceKeys
-        label="Size"
-        choices={choices}
-        chosen={tube.size}
+      <SizeKeys
+        key={tube.kind}
+        tube={tube}
         disabled={disabled}
+        mayBeUnknown={surveyed}
+        {...(legend === undefined ? {} : { legend })}
         onChoose={(size) => onChoose({ ...tube, size })}
       />
       <SelectBox

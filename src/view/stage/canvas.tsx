@@ -149,6 +149,7 @@ function FoldLine() {
       <button type="button" className="fold-key" onClick={() => editor.foldUp(null)}>
         <span>fold down</span>
       </button>
+      <ScaleBar folded />
     </div>
   );
 }

@@ -6,41 +6,48 @@ interface Over {
   /** px from the left, or from the right. */
   readonly left?: number;
   readonly right?: number;
-  /** px from the bottom, or from the middle of the height up and down. */
-  readonly bottom?: number;
+  /** px from the bottom. */
+  readonly bottom: number;
   readonly width: number;
   readonly height: number;
 }
 
-/** What stands over a plan: scale bar, the key that shows all, the handle of the panel. Labels keep off these. */
+/** What stands over a plan: scale bar, and the key that shows all. Labels keep off these. */
 const WIDE: readonly Over[] = [
   { left: 20, bottom: 8, width: 360, height: 46 },
   { right: 16, bottom: 6, width: 62, height: 62 },
-  { right: 0, width: 18, height: 66 },
 ];
 const NARROW: readonly Over[] = [
   { left: 8, bottom: 6, width: 230, height: 42 },
   { right: 4, bottom: 6, width: 62, height: 62 },
 ];
+/** The handle of the panel, half way down the right edge of the whole drawing. */
+const HANDLE = { width: 18, height: 66 };
+/** The fold between a face and its plan, px. */
+const FOLD_PX = 44;
 
-/** Those places in mm of the view's plane. */
-export function overDrawing(pane: Pick<Pane, 'camera' | 'width' | 'height' | 'view'>): Box[] {
+/** Those places in mm of the view's plane. `folded`: heights of both panes in px while a wall is folded up. */
+export function overDrawing(
+  pane: Pick<Pane, 'camera' | 'width' | 'height' | 'view'>,
+  folded: { readonly face: number; readonly plan: number } | null,
+): Box[] {
   const { camera, width, height, view } = pane;
-  const all = width < NARROW_PX ? NARROW : WIDE;
   const [cx, cy] = camera.centre;
-  return all.flatMap((o): Box[] => {
-    // With a face folded up the keys and the bar are away; the handle stays.
-    if (view.kind === 'face' && o.bottom !== undefined) return [];
-    const x = o.left ?? width - (o.right ?? 0) - o.width;
-    const y = o.bottom === undefined ? (height - o.height) / 2 : height - o.bottom - o.height;
-    const mm = camera.mmPerPx;
-    return [
-      {
-        minX: cx + (x - width / 2) * mm,
-        maxX: cx + (x + o.width - width / 2) * mm,
-        minY: cy + (height / 2 - y - o.height) * mm,
-        maxY: cy + (height / 2 - y) * mm,
-      },
-    ];
+  const mm = camera.mmPerPx;
+  const boxAt = (x: number, y: number, w: number, h: number): Box => ({
+    minX: cx + (x - width / 2) * mm,
+    maxX: cx + (x + w - width / 2) * mm,
+    minY: cy + (height / 2 - y - h) * mm,
+    maxY: cy + (height / 2 - y) * mm,
   });
+  const narrow = width < NARROW_PX;
+  // With a face folded up the key is away and the bar is on the fold.
+  const over = folded ? [] : narrow ? NARROW : WIDE;
+  const keys = over.map((o) =>
+    boxAt(o.left ?? width - (o.right ?? 0) - o.width, height - o.bottom - o.height, o.width, o.height),
+  );
+  const whole = folded ? folded.face + FOLD_PX + folded.plan : height;
+  const top = folded && view.kind === 'plan' ? folded.face + FOLD_PX : 0;
+  const handle = boxAt(width - HANDLE.width, (whole - HANDLE.height) / 2 - top, HANDLE.width, HANDLE.height);
+  return narrow ? keys : [...keys, handle];
 }

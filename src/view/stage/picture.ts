@@ -104,6 +104,9 @@ export function usePicture(
   const plan = useEditorState((s) => s.plan);
   const chosen = useEditorState((s) => s.chosen);
   const selection = useEditorState((s) => s.selection);
+  const folded = useEditorState((s) => s.panes.face !== null);
+  const faceHigh = useEditorState((s) => s.panes.face?.height ?? 0);
+  const planHigh = useEditorState((s) => s.panes.plan.height);
   const { view } = pane;
   const all = useMemo(() => fragments(plan, view, chosen), [plan, view, chosen]);
   const seen = useMemo(() => {
@@ -117,11 +120,11 @@ export function usePicture(
         view,
         mmPerPaperMm: look.screen.pxPerMm * pane.camera.mmPerPx,
         visible: seenBox(pane, 0),
-        taken: overDrawing(pane),
+        taken: overDrawing(pane, folded ? { face: faceHigh, plan: planHigh } : null),
         findings,
         measured: measuredRuns(selection, (leg) => plan.legs[leg]?.run),
       }),
-    [seen, plan, view, pane, findings, selection],
+    [seen, plan, view, pane, findings, selection, folded, faceHigh, planHigh],
   );
   const before = useRef<ReadonlyMap<PainterGroup, readonly Part[]>>(new Map());
   return useMemo(() => {

@@ -16,7 +16,7 @@ const KEY = 'kickset.theme';
 const darkQuery = '(prefers-color-scheme: dark)';
 
 function stored(): ThemeChoice {
-  // Storage may be closed to the page (private windows): the system's own choice is then as good as any.
+  // Storage may be closed to the page (private windows): the system's own choice is then good enough.
   try {
     const value = localStorage.getItem(KEY);
     return value === 'day' || value === 'night' ? value : 'system';

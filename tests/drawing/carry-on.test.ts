@@ -26,6 +26,7 @@ const said = (all: readonly Fragment[]): string => JSON.stringify(all);
 describe('a drawing goes on from the last one', () => {
   const VIEWS: readonly View[] = [
     { kind: 'plan', storey: 'B' },
+    { kind: 'plan', storey: 'B', turnDeg: 90 },
     { kind: 'face', wall: 'BN', side: 'right' },
   ];
   const edit = fc.record({

@@ -63,6 +63,7 @@ function check(list: DisplayList, k: number, visible: Box): void {
 describe('labels and marks in a pane', () => {
   const views: [string, View, readonly [number, number]][] = [
     ['flat', { kind: 'plan', storey: 'B' }, [4450, 3400]],
+    ['flat', { kind: 'plan', storey: 'B', turnDeg: 90 }, [-3400, 4450]],
     ['flat', { kind: 'face', wall: 'BN', side: 'right' }, [2000, 1200]],
     ['two-storey', { kind: 'plan', storey: 'G' }, [3000, 3000]],
   ];

@@ -88,6 +88,11 @@ function dirtyPipes(was: KeptDrawing, plan: Plan): Set<string> {
   return dirty;
 }
 
+/** Does a void take its height from a point, where points changed? */
+const movesVoids = (before: Plan, plan: Plan): boolean =>
+  before.points !== plan.points &&
+  Object.values(plan.voids).some((v) => [v.top, v.bottom].some((h) => h?.from === 'connection'));
+
 /** Nodes at which something in line came, went or changed. */
 function nodesOfItems(before: Plan, plan: Plan): string[] {
   return changedIn(before, plan, 'items').flatMap((id) =>
@@ -119,7 +124,7 @@ function ordered(
 export function drawAgain(was: KeptDrawing | undefined, plan: Plan, looked: Looked): KeptDrawing {
   if (was && same(was.plan, plan, [...BUILDING, ...PIPEWORK])) return { ...was, plan };
   const { plane, alive, stripped } = looked;
-  const from = was && same(was.plan, plan, ROUND_ABOUT) ? was : undefined;
+  const from = was && same(was.plan, plan, ROUND_ABOUT) && !movesVoids(was.plan, plan) ? was : undefined;
   const nodes = from?.nodes ?? new PipesAtNodes();
   const clusters = from?.clusters ?? new Clusters();
   const all = [...Object.keys(plan.stretches), ...Object.keys(plan.legs)];

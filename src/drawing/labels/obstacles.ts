@@ -3,7 +3,7 @@ import type { Box, Fragment, Item, Vec } from '../display-list.ts';
 import { encloses, grow, overlap, type Paper, touches } from './paper.ts';
 
 /** What a label pays for covering something, and for each 10 mm of paper that it stands away. */
-export const COST = { pipe: 8, mark: 8, text: 6, wall: 5, dimension: 6, leader: 10, per10Mm: 1 } as const;
+export const COST = { pipe: 8, mark: 8, text: 6, wall: 8, dimension: 6, leader: 10, per10Mm: 1 } as const;
 /** A leader that leads through a wall takes the eye out of the room. */
 const THROUGH_WALL = 6;
 export type Covered = Exclude<keyof typeof COST, 'per10Mm'>;

@@ -14,8 +14,11 @@ export interface ThingName {
 const IN_PASSING = 4;
 const LITTLE = 6.5;
 
-const mostOf = (fineness: Fineness, rank: number): number | undefined =>
-  fineness === 'coarse' || (fineness === 'usual' && rank >= IN_PASSING) ? LITTLE : undefined;
+function mostOf(fineness: Fineness, rank: number): number | undefined {
+  if (fineness === 'coarse') return LITTLE;
+  if (rank < IN_PASSING) return undefined;
+  return fineness === 'usual' ? LITTLE : 2 * LITTLE;
+}
 
 /** Flags, and the names of things that had no room for them inside. `flagged`: whose fragments have one. */
 export function placeFlags(

@@ -2,6 +2,7 @@ import { type Editions, edition, editionsOf } from '../../reference/tables.ts';
 import { type TubeSize, tube } from '../../reference/tubes.ts';
 import { between, leastSure, type Quantity } from '../../report/quantity.ts';
 import type { Working } from '../../report/working.ts';
+import { sayTubeKind } from '../say-names.ts';
 import { bestOf, bothMethods } from './both-methods.ts';
 import { effectiveLength, type FittingCount } from './equivalent-length.ts';
 import type { GasKind } from './heat-input.ts';
@@ -48,12 +49,13 @@ function missingOf(
   physical: PhysicalDrop | undefined,
 ): string[] {
   const missing: string[] = [];
-  if (!found) missing.push(ask.size === null ? `size of ${ask.label}` : `dimensions of ${ask.tubeKind} ${ask.size}`);
+  const kind = sayTubeKind({ kind: ask.tubeKind, size: ask.size });
+  if (!found) missing.push(ask.size === null ? `size of ${ask.label}` : `dimensions of ${kind} ${ask.size}`);
   if (ask.lengthM.hi === null) missing.push(`length of ${ask.label}`);
   if (ask.flow.hi === null) missing.push(`flow in ${ask.label}`);
   if (physical?.pastLaw) missing.push(`a friction law for so great a flow in ${ask.label}`);
   if (!found) return missing;
-  if (!table && !physical) missing.push(`a way to reckon ${ask.tubeKind} ${found.label}`);
+  if (!table && !physical) missing.push(`a way to reckon ${kind} ${found.label}`);
   const topic = `gas-discharge-${found.kind}`;
   const pinnedElsewhere = editionsOf(topic).length > 0 && !edition(topic, ask.editions);
   if (ask.gas === 'natural' && pinnedElsewhere) missing.push('the edition of the discharge table the job has pinned');

@@ -2,6 +2,7 @@ import { editionsOf } from '../../reference/tables.ts';
 import type { TubeSize } from '../../reference/tubes.ts';
 import type { Quantity } from '../../report/quantity.ts';
 import type { WorkingStep } from '../../report/working.ts';
+import { sayTubeKind } from '../say-names.ts';
 import type { GasKind } from './heat-input.ts';
 import type { PhysicalDrop } from './physical-drop.ts';
 import { figures, step } from './said.ts';
@@ -19,7 +20,7 @@ export function sectionNotes(
     const none = editionsOf(`gas-discharge-${found.kind}`).length === 0;
     return [
       none
-        ? `No discharge table has been read for ${found.kind}.`
+        ? `No discharge table has been read for ${sayTubeKind(found)}.`
         : `The discharge table has no row for ${of}: the physical sum stands alone.`,
     ];
   }

@@ -8,8 +8,6 @@ const port = Number(process.env.E2E_PORT ?? 4179);
 /** A page that is served already, built with KICKSET_TEST=1; else one is built and served for this run. */
 const served = process.env.E2E_ADDRESS;
 const address = served ?? `http://127.0.0.1:${port}`;
-/** Times are only worth reading on a machine that does nothing else, so they are taken when asked for. */
-const bench = process.env.E2E_BENCH === '1';
 
 const inWorker = process.env.TEST_WORKER_INDEX !== undefined;
 const found = await findBrowser();
@@ -19,7 +17,9 @@ const inherited = Object.entries(process.env).filter((entry): entry is [string, 
 
 export default defineConfig({
   testDir: '.',
-  testMatch: bench ? 'perf/*.spec.ts' : '*.spec.ts',
+  testMatch: '**/*.spec.ts',
+  // Times are only worth reading on a machine that does nothing else, so they are taken when asked for.
+  testIgnore: '**/perf/**',
   outputDir: '../test-results',
   reporter: 'list',
   workers: 1,

@@ -53,10 +53,8 @@ export async function held(page: Page): Promise<Held> {
 }
 
 /** Waits until what is shown is the answer to what is drawn, and gives it. */
-export async function answer(page: Page): Promise<Report> {
-  await page.waitForFunction(() => window.__kickset?.report && !window.__kickset.waiting, undefined, {
-    timeout: 15_000,
-  });
+export async function answer(page: Page, timeout = 15_000): Promise<Report> {
+  await page.waitForFunction(() => window.__kickset?.report && !window.__kickset.waiting, undefined, { timeout });
   return page.evaluate(() => {
     const report = window.__kickset?.report;
     if (!report) throw new Error('no report');

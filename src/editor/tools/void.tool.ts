@@ -1,19 +1,16 @@
 import type { Vec } from '../../drawing/display-list.ts';
-import { distance, sub, unit } from '../../geometry/vec.ts';
+import { distance } from '../../geometry/vec.ts';
 import type { HeightRef, Xy } from '../../plan/records/parts.ts';
 import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { KeyInput } from '../editor-api.ts';
 import { apart } from '../hit/shapes.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
-import { wayAsSeen, workPlane } from '../input/work-plane.ts';
+import { workPlane } from '../input/work-plane.ts';
 import { storeyOf } from '../panes.ts';
-import type { SnapOptions } from '../snap/define-snap.ts';
+import { aimChain, at3, type Chain } from './chain-of-corners.ts';
 import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
 
-interface Memory {
-  corners: Xy[];
-  aim: Xy | null;
-  word: string | null;
+interface Memory extends Chain {
   pressed: Vec | null;
 }
 type Ctx = ToolContext<Memory>;
@@ -22,29 +19,8 @@ const ONLY = ['wallCorner', 'rightAngle', 'wallFace', 'alignment', 'grid'];
 const LIVE_PEN = 0.35;
 const LEAST_CORNERS = 3;
 const blank = (): Memory => ({ corners: [], aim: null, word: null, pressed: null });
-const at3 = (p: Xy) => ({ x: p.x, y: p.y, z: 0 });
 
-/** Right angles are to the last side, else to the plan as it is seen. */
-function options({ memory, plan, state }: Ctx): SnapOptions {
-  const [from, before] = [memory.corners.at(-1), memory.corners.at(-2)];
-  const first = memory.corners[0];
-  const plane = workPlane(plan, state.panes.plan.view);
-  return {
-    only: ONLY,
-    way: plane && from && before ? wayAsSeen(plane, unit(sub(from, before))) : [1, 0],
-    ...(from ? { from: at3(from) } : {}),
-    ...(first ? { earlier: [at3(first)] } : {}),
-  };
-}
-
-function look(ctx: Ctx, event: ToolEvent): void {
-  const { memory } = ctx;
-  const pick = event.snap(options(ctx));
-  const first = memory.corners.length >= LEAST_CORNERS ? memory.corners[0] : undefined;
-  const closes = first && distance(first, pick.at) <= ctx.mmPerPx * SLOP_PX[event.kind] * 2;
-  memory.aim = closes ? first : { x: pick.at.x, y: pick.at.y };
-  memory.word = closes ? 'closes the void' : pick.word;
-}
+const look = (ctx: Ctx, event: ToolEvent): void => aimChain(ctx, event, ONLY, 'closes the void');
 
 /** Pressed and drawn across: a box between the two corners, upright as the plan is seen. */
 function boxTo({ memory, plan, state }: Ctx): Xy[] {

@@ -5,16 +5,11 @@ import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { KeyInput } from '../editor-api.ts';
 import { apart } from '../hit/shapes.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
-import { wayAsSeen, workPlane } from '../input/work-plane.ts';
 import { storeyOf } from '../panes.ts';
-import type { SnapOptions } from '../snap/define-snap.ts';
+import { aimChain, at3, type Chain } from './chain-of-corners.ts';
 import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
 
-interface Memory {
-  /** Corners of the chain, the newest last. */
-  corners: Xy[];
-  aim: Xy | null;
-  word: string | null;
+interface Memory extends Chain {
   typed: string;
   pressed: Vec | null;
   lastDown: { readonly screen: Vec; readonly time: number } | null;
@@ -28,29 +23,8 @@ const LIVE_PEN = 0.5;
 const blank = (): Memory => ({ corners: [], aim: null, word: null, typed: '', pressed: null, lastDown: null });
 
 const last = (ctx: Ctx): Xy | undefined => ctx.memory.corners.at(-1);
-const at3 = (p: Xy) => ({ x: p.x, y: p.y, z: 0 });
 
-/** Right angles are to the last side, else to the plan as it is seen. */
-function options({ memory, plan, state }: Ctx): SnapOptions {
-  const [from, before] = [memory.corners.at(-1), memory.corners.at(-2)];
-  const first = memory.corners[0];
-  const plane = workPlane(plan, state.panes.plan.view);
-  return {
-    only: ONLY,
-    way: plane && from && before ? wayAsSeen(plane, unit(sub(from, before))) : [1, 0],
-    ...(from ? { from: at3(from) } : {}),
-    ...(first ? { earlier: [at3(first)] } : {}),
-  };
-}
-
-function aimAt(ctx: Ctx, event: ToolEvent): void {
-  const { memory } = ctx;
-  const pick = event.snap(options(ctx));
-  const first = memory.corners.length > 2 ? memory.corners[0] : undefined;
-  const closes = first && distance(first, pick.at) <= ctx.mmPerPx * SLOP_PX[event.kind] * 2;
-  memory.aim = closes ? first : { x: pick.at.x, y: pick.at.y };
-  memory.word = closes ? 'closes the room' : pick.word;
-}
+const aimAt = (ctx: Ctx, event: ToolEvent): void => aimChain(ctx, event, ONLY, 'closes the room');
 
 function end(ctx: Ctx): Xy | undefined {
   const { aim, typed } = ctx.memory;

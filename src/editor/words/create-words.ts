@@ -3,7 +3,7 @@ import { services } from '../../catalogue/services.ts';
 import type { Editor } from '../editor-api.ts';
 import { chipsOf, pointAt } from './chips.ts';
 import { digitOf, directionOf, heightWordOf, withDigit } from './key-words.ts';
-import { classesOf, kindsFor, padOf } from './pad.ts';
+import { kindsFor, padOf, tailOfKey, wantsClass } from './pad.ts';
 import { createRetelling } from './retelling.ts';
 import { createTelling } from './telling.ts';
 import { tell } from './where.ts';
@@ -42,7 +42,7 @@ export function createWords(editor: Editor): Words {
     const end = endPoint();
     if (run === null && branchAt === null && tail === null)
       put({ phase: state.service === null ? 'service' : 'from', pending: null });
-    else if (end) put({ phase: end.fields.class === null && classesOf(end.kind).length > 0 ? 'class' : 'told' });
+    else if (end) put({ phase: wantsClass(end) ? 'class' : 'told' });
     else if (state.phase !== 'told' || run === null) put({ phase: 'route' });
   }
 
@@ -60,6 +60,7 @@ export function createWords(editor: Editor): Words {
       return before ? put({ pending: { ...pending, typed: String(Math.round(before.lengthMm)) } }) : false;
     }
     if (key === 'rub' && pending) return put({ pending: { ...pending, typed: pending.typed.slice(0, -1) } });
+    if (key.startsWith('to ')) return telling.endAtTail(tailOfKey(key));
     if (service !== null && kindsFor(service, 'end').some((k) => k.id === key)) return telling.endAt(key);
     return false;
   }

@@ -5,7 +5,7 @@ import type { Editor } from '../editor-api.ts';
 import { assumedFrom } from '../in-hand.ts';
 import { pointAt } from './chips.ts';
 import { hereOf, legCommand, placeAt, placeBy } from './lay-leg.ts';
-import { classesOf, kindsFor } from './pad.ts';
+import { classesOf, type FreeTail, kindsFor, tailOfKey, wantsClass } from './pad.ts';
 import { baseOf, facingNow, startPlace, tell } from './where.ts';
 import { type HeightWord, heightOfWord } from './word-heights.ts';
 import type { WordsState } from './words-api.ts';
@@ -80,8 +80,8 @@ export function createTelling(editor: Editor, store: StoreApi<WordsState>) {
 
   function start(key: string): boolean {
     const { service } = get();
-    const there = /^at (.+)\/([^/]+)$/.exec(key);
-    if (there) return put({ phase: 'route', tail: { point: there[1] ?? '', connection: there[2] ?? '' } });
+    const there = tailOfKey(key);
+    if (there) return put({ phase: 'route', tail: there });
     const kind = service === null ? undefined : kindsFor(service, 'source').find((k) => k.id === key);
     if (!kind || service === null) return false;
     const { storey, at } = startPlace(editor);
@@ -115,6 +115,28 @@ export function createTelling(editor: Editor, store: StoreApi<WordsState>) {
     const angleDeg = (Math.atan2(-x, y) * 180) / Math.PI;
     if (!commit('run.end', { node: end, kind, angleDeg })) return false;
     return classesOf(kind).length > 0 ? put({ phase: 'class' }) : done();
+  }
+
+  /** Takes the run to a tail that is drawn, by what legs that needs. A way with no length yet is gone first. */
+  function endAtTail(tail: Pick<FreeTail, 'point' | 'connection'> | undefined): boolean {
+    const { pending, service } = get();
+    const first = pending && pending.typed === '' ? pending.dir : null;
+    if (!tail || service === null || (first === null && !closePending())) return false;
+    const base = baseOf(editor, get());
+    if (!base) return false;
+    const from =
+      base.is === 'node'
+        ? { at: 'node', node: base.node }
+        : { at: 'connection', point: base.point, connection: base.connection };
+    const { tube, joining, turns } = editor.store.getState().inHand;
+    const { run } = get();
+    const way = { from, run, facing: facingNow(editor, get()), first };
+    const made = commit('run.reach', { service, tube, joining, turns, ...way, ...tail });
+    if (!made) return false;
+    if (run === null) put({ run: made[0] ?? null });
+    put({ pending: null });
+    const end = endPoint();
+    return end && wantsClass(end) ? put({ phase: 'class' }) : done();
   }
 
   function tellClass(value: string): boolean {
@@ -182,6 +204,7 @@ export function createTelling(editor: Editor, store: StoreApi<WordsState>) {
     closePending,
     start,
     endAt,
+    endAtTail,
     tellClass,
     done,
     branch,

@@ -99,6 +99,7 @@ describe.each(demoNames)('the house %s over and over', (name) => {
     within(b.lookUps, a.lookUps, 0.1);
   });
 
+  // Many houses are one job to the engine, so their meters are told of together and not house by house.
   test('finds of each house what it finds of one', { timeout: 60_000 }, () => {
     const each = (plan: Plan) => evaluate(plan, caseOf(plan)).findings.filter((f) => f.rule !== 'gas/meter-capacity');
     expect(each(some)).toHaveLength(each(one).length * copiesFor(house, 1000));

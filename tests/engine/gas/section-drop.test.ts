@@ -119,7 +119,7 @@ describe('what is not known', () => {
     expect(full.drop.lo).toBeGreaterThan(0.2);
     expect(sectionDrop(section('32', 5, 0, m3PerH(3), { tubeKind: 'pe' })).drop).toMatchObject({ lo: 0, ...open });
     expect(sectionDrop(section('22', 5, 0, m3PerH(3), { tubeKind: 'csst' })).working.missing).toEqual([
-      'dimensions of csst 22',
+      'dimensions of corrugated stainless 22',
     ]);
   });
 

@@ -1,6 +1,6 @@
 import { figure } from '../../../reference/figure.ts';
 import { againstMost, exact } from '../../../report/quantity.ts';
-import { defineRule } from '../../define-rule.ts';
+import { defineRule, type Fault } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import { meterCapacity } from '../../gas/meter-capacity.ts';
 import type { Given } from '../../given.ts';
@@ -17,6 +17,21 @@ function check(given: Given) {
     verdict: againstMost(meter.flow, capacity.lo),
     working: meterCapacity(meter.kind, meter.flow).working,
   };
+}
+
+/** Meters on pipes of their own. Two on the same pipes are another rule's, and have no figures at all. */
+function severalMeters(given: Given): Fault[] {
+  const { sources, illegal } = given.gas.trace;
+  if (sources.length < 2 || illegal.some((i) => i.kind === 'twoSources')) return [];
+  return [
+    {
+      outcome: 'cantTell',
+      ids: sources.map((s) => s.point),
+      missing: ['what each of the meters feeds'],
+      at: atVertex(given.network, sources[0]?.vertex),
+      say: 'several',
+    },
+  ];
 }
 
 const house = (fields: Record<string, number | string | null>, kw: number) =>
@@ -41,7 +56,9 @@ export default defineRule({
   params: (given) => ({ capacity: figure('gas-meters', given.gas.meter?.kind ?? '', 'capacityM3PerH') }),
   judge(given) {
     const found = check(given);
-    if (!found || found.verdict === 'pass' || given.gas.appliances.length === 0) return [];
+    if (given.gas.appliances.length === 0) return [];
+    if (!found) return severalMeters(given);
+    if (found.verdict === 'pass') return [];
     const { meter, capacity, verdict, working } = found;
     const vertex = given.gas.trace.sources[0]?.vertex;
     const shared = {
@@ -71,11 +88,35 @@ export default defineRule({
       why: 'The sum is missing: {missing}.',
       todo: 'Read the plate of the meter.',
     },
+    several: {
+      title: "Can't tell whether each meter is large enough",
+      why: 'There are several meters, and what each of them feeds is not added up apart.',
+      todo: 'Add up what hangs on each, and hold it against its plate.',
+    },
     pass: 'The meter passes it.',
   },
   examples: [
     { name: 'a usual meter and boiler', given: () => house({ meter: 'G4' }, 30), expect: 'pass' },
     { name: 'a small meter', given: () => house({ meter: 'G2.5' }, 60), expect: 'stop' },
+    {
+      name: 'two meters, each on pipes of its own',
+      given: () => {
+        const e = example();
+        for (const [k, x] of [
+          ['1', 0],
+          ['2', 9000],
+        ] as const) {
+          e.point('gas-meter', `m${k}`, [x, 0, 500]).point('boiler', `b${k}`, [x + 3000, 0, 1300], { class: '24' });
+          e.run(`g${k}`, 'gas', [
+            { point: `m${k}`, connection: 'outlet' },
+            [x + 75, -115, 2300],
+            { point: `b${k}`, connection: 'gas' },
+          ]);
+        }
+        return e.plan;
+      },
+      expect: 'cantTell',
+    },
     { name: 'much gas and nobody read the meter', given: () => house({ meter: null }, 65), expect: 'cantTell' },
   ],
 });

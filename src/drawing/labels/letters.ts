@@ -1,7 +1,7 @@
 import type { Fragment, Item, Vec, Wish } from '../display-list.ts';
 import { textWidth } from '../text/measure.ts';
 import type { Obstacles } from './obstacles.ts';
-import { boxAt, type Paper } from './paper.ts';
+import { boxAt, grow, type Paper } from './paper.ts';
 import type { Placed } from './tags.ts';
 
 type LetterWish = Extract<Wish, { w: 'letter' }>;
@@ -9,6 +9,8 @@ type LetterWish = Extract<Wish, { w: 'letter' }>;
 /** Room about a letter inside its symbol, on either side and over and under. */
 const INSIDE_MM = { x: 0.5, y: 0.25 };
 const BESIDE_MM = 0.8;
+/** Between a letter and any other label. */
+const APART_MM = 0.8;
 const SIDES: readonly Vec[] = [
   [1, 0],
   [-1, 0],
@@ -69,7 +71,7 @@ export function letterBeside(
   for (const [sx, sy] of SIDES) {
     const offset: Vec = [sx * dx, sy * dy];
     const box = boxAt(at[0] + offset[0], at[1] + offset[1], w, mm);
-    if (!to.isFree(box) || to.cost(box) > 0 || to.inSolid([at[0] + offset[0], at[1] + offset[1]])) continue;
+    if (!to.isFree(grow(box, APART_MM)) || to.cost(box) > 0 || to.inSolid([at[0] + offset[0], at[1] + offset[1]])) continue;
     to.claim(box);
     return { id: fragment.id, items: [letterItem(wish, false, offset)], box };
   }

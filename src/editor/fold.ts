@@ -24,8 +24,9 @@ function facePane(plan: Plan, panes: Panes, wall: string, side: Side): Pane | un
   const storey = record && plan.storeys[record.storey];
   if (!record || !storey) return undefined;
   const centre = [wallSide(record, side).lengthMm / 2, storey.floorMm + storey.ceilingMm / 2] as const;
-  const { width, height, camera } = panes.plan;
-  return { view: { kind: 'face', wall, side }, camera: { centre, mmPerPx: camera.mmPerPx }, width, height };
+  const { width, height } = panes.face ?? panes.plan;
+  const camera = { centre, mmPerPx: panes.plan.camera.mmPerPx };
+  return { view: { kind: 'face', wall, side }, camera, width, height };
 }
 
 const nearly = (a: Camera, b: Camera): boolean =>

@@ -1,3 +1,4 @@
+import { direction } from '../../geometry/vec.ts';
 import type { Box, Item, LineStyle, Vec, Wish } from '../display-list.ts';
 import { PEN } from '../look/tokens.ts';
 import { textWidth } from '../text/measure.ts';
@@ -14,8 +15,13 @@ const GAP_MM = 1.2;
 const PAST_MM = 1;
 /** From the measured line to the middle of its figure. */
 const OVER_EM = 0.72;
+/** An upright that leans back by no more than ten degrees. */
+const LEANS_BACK = 100;
 /** From a pipe to a figure that stands alone. */
 const BARE_MM = 0.6;
+
+/** Along its line, read from below or from the right: a line that leans back a little is still read from the right. */
+const asRead = (deg: number): number => (deg > LEANS_BACK ? deg - 180 : deg <= LEANS_BACK - 180 ? deg + 180 : deg);
 
 /**
  * A measured length: line, slants at both ends, extensions, figure over it and read from below or from the right.
@@ -32,21 +38,20 @@ function dimension(
   const pa = paper.at(wish.a);
   const pb = paper.at(wish.b);
   const off: Vec = [wish.side[0] * wish.awayMm, wish.side[1] * wish.awayMm];
-  const upright = Math.abs(pb[1] - pa[1]) > Math.abs(pb[0] - pa[0]);
-  const along = (Math.atan2(pb[1] - pa[1], pb[0] - pa[0]) * 180) / Math.PI;
-  const turnDeg = upright ? 90 : along > 90.5 ? along - 180 : along < -90.5 ? along + 180 : along;
+  const turnDeg = asRead((Math.atan2(pb[1] - pa[1], pb[0] - pa[0]) * 180) / Math.PI);
+  const { x: c, y: s } = direction(turnDeg);
   const length = Math.hypot(pb[0] - pa[0], pb[1] - pa[1]);
   const width = textWidth(wish.text, figureMm, 400);
   const over = figureMm * OVER_EM;
   // Over its line as it is read; alone, away from what it measures.
-  const up: Vec = bare ? wish.side : upright ? [-1, 0] : [0, 1];
+  const up: Vec = bare ? wish.side : [-s, c];
   const fits = width + 1.2 <= length;
   if (bare && !fits) return undefined;
-  const last = upright ? (pb[1] > pa[1] ? 'b' : 'a') : pb[0] > pa[0] ? 'b' : 'a';
+  const last = (pb[0] - pa[0]) * c + (pb[1] - pa[1]) * s > 0 ? 'b' : 'a';
   const middle: Vec = [wish.a[0] + (wish.b[0] - wish.a[0]) * t, wish.a[1] + (wish.b[1] - wish.a[1]) * t];
   const out = width / 2 + 1.6;
   const figureAt = fits ? middle : wish[last];
-  const shift: Vec = fits ? [0, 0] : upright ? [0, out] : [out, 0];
+  const shift: Vec = fits ? [0, 0] : [c * out, s * out];
   const offset: Vec = [off[0] + up[0] * over + shift[0], off[1] + up[1] * over + shift[1]];
   const ends = [wish.a, wish.b];
   const lines: Item[] = [
@@ -67,7 +72,7 @@ function dimension(
         t: 'mark',
         mark: 'slant',
         at: p,
-        turnDeg: upright ? 90 : turnDeg,
+        turnDeg,
         ink: 'dimension',
         offsetMm: off,
       }),
@@ -90,9 +95,8 @@ function dimension(
     },
   ];
   const [fx, fy] = paper.at(figureAt);
-  const box: Box = upright
-    ? boxAt(fx + offset[0], fy + offset[1], figureMm, width)
-    : boxAt(fx + offset[0], fy + offset[1], width, figureMm);
+  const [w, h] = [Math.abs(c) * width + Math.abs(s) * figureMm, Math.abs(s) * width + Math.abs(c) * figureMm];
+  const box: Box = boxAt(fx + offset[0], fy + offset[1], w, h);
   return { id, items, box };
 }
 

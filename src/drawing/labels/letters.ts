@@ -71,7 +71,8 @@ export function letterBeside(
   for (const [sx, sy] of SIDES) {
     const offset: Vec = [sx * dx, sy * dy];
     const box = boxAt(at[0] + offset[0], at[1] + offset[1], w, mm);
-    if (!to.isFree(grow(box, APART_MM)) || to.cost(box) > 0 || to.inSolid([at[0] + offset[0], at[1] + offset[1]])) continue;
+    if (!to.isFree(grow(box, APART_MM)) || to.cost(box) > 0 || to.inSolid([at[0] + offset[0], at[1] + offset[1]]))
+      continue;
     to.claim(box);
     return { id: fragment.id, items: [letterItem(wish, false, offset)], box };
   }

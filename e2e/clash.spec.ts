@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import type { Finding } from '../src/report/finding.ts';
-import { bench, look, nodeAt, onPlan, panel, pullSheet, tapPlan } from './hands/drawing.ts';
+import { bench, expectInSight, look, nodeAt, onPlan, panel, pullSheet, tapPlan } from './hands/drawing.ts';
 import { type Hand, handOf } from './hands/hand.ts';
 import { expect, isPhone, openFlat, test } from './hands/kickset.ts';
 import { answer, atRest, held, pxOf } from './hands/model.ts';
@@ -35,8 +35,9 @@ for (const kind of ['mouse', 'touch'] as const) {
     const detail = panel(page).getByRole('article');
     await expect(detail).toContainText('-12 mm');
     await expect(detail.getByRole('img', { name: /S1/ })).toBeVisible();
-    const { camera } = await held(page);
-    expect([Math.round(camera.centre[0]), Math.round(camera.centre[1])]).toEqual([AT.x, AT.y]);
+    await hand.press(detail.getByRole('button', { name: 'Go there' }));
+    await atRest(page);
+    await expectInSight(page, AT.x, AT.y);
     await pullSheet(page, hand, 'low');
 
     // Lower: on the face of the wall it runs along, from 400 to 330.

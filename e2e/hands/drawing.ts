@@ -59,6 +59,16 @@ export const look = (page: Page, x: number, y: number, mmPerPx: number, pane: Pa
     pane,
   });
 
+/** A place of the plan lies in its pane and nothing lies over it. */
+export async function expectInSight(page: Page, x: number, y: number): Promise<void> {
+  const at = await onPlan(page, x, y);
+  const seen = await page.evaluate(
+    ({ x, y }) => document.elementFromPoint(x, y)?.closest('[data-pane="plan"]') !== null,
+    at,
+  );
+  expect(seen, `${Math.round(at.x)}, ${Math.round(at.y)} px`).toBe(true);
+}
+
 export function tailOf(plan: Plan, point: string, connection: string): Xyz {
   const place = connectionPlace(plan, point, connection);
   if (!place) throw new Error(`no ${connection} at ${point}`);

@@ -65,4 +65,8 @@ export function openFinding(key: string | null): void {
   if (key !== null) openChapter('findings');
 }
 
+/** A sheet pulled up all the way leaves nothing of the drawing to be looked at. */
+export const lowerSheet = (): void =>
+  screen.setState(({ sheetStop }) => ({ sheetStop: sheetStop === 'full' ? 'half' : sheetStop }));
+
 export const setOver = (over: Over): void => screen.setState({ over });

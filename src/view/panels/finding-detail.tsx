@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { Finding } from '../../report/finding.ts';
 import type { Quantity } from '../../report/quantity.ts';
-import { openFinding } from '../app/screen.ts';
+import { lowerSheet, openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { FindingMark } from '../look/mark.tsx';
@@ -61,7 +61,14 @@ export function FindingDetail({ finding, name }: { readonly finding: Finding; re
         <p className="finding-under">Law or life safety: a note does not take the stop away from the sheet.</p>
       )}
       {finding.at !== null && (
-        <button type="button" className="key slight block" onClick={() => goToFinding(editor, finding)}>
+        <button
+          type="button"
+          className="key slight block"
+          onClick={() => {
+            lowerSheet();
+            goToFinding(editor, finding);
+          }}
+        >
           Go there
         </button>
       )}

@@ -4,17 +4,12 @@ import type { Network } from '../network/network.ts';
 import type { Trace } from '../network/trace.ts';
 import { traceSystem } from '../network/trace-system.ts';
 import type { Case, Plan } from '../plan/plan.ts';
+import type { Counts } from './clearance/counts.ts';
 import { type Crossing, findCrossings } from './clearance/crossings.ts';
 import { type Clash, findClashes } from './clearance/find-clashes.ts';
 import { indexPipes, type Pipe, type PipeIndex } from './clearance/pipes.ts';
 import { sectionFittings } from './gas-system/section-fittings.ts';
 import { type GasSystem, solveGas } from './gas-system/solve-gas.ts';
-
-/** Work done in one evaluation, counted so that a test can see that it grows no faster than the plan. */
-export interface Counts {
-  boxQueries: number;
-  distances: number;
-}
 
 /** One plan in one case, and what several rules ask of it: each part is worked out once, when first asked for. */
 export interface Given {

@@ -1,7 +1,7 @@
 import { type WallCrossing, wallFinder } from '../../geometry/wall-crossings.ts';
 import type { Standing } from '../../geometry/wall-frame.ts';
 import type { Network } from '../../network/network.ts';
-import type { Counts } from '../given.ts';
+import type { Counts } from './counts.ts';
 import type { Pipe } from './pipes.ts';
 
 /** A new leg inside a wall. */

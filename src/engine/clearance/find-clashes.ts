@@ -5,7 +5,7 @@ import type { Network } from '../../network/network.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
 import { constant, figure } from '../../reference/figure.ts';
 import { edition } from '../../reference/tables.ts';
-import type { Counts } from '../given.ts';
+import type { Counts } from './counts.ts';
 import type { Pipe, PipeIndex } from './pipes.ts';
 
 /** Two runs nearer than they should be, or one that goes through itself: the worst place, and how many more there are. */

@@ -3,7 +3,7 @@ import { type BoxIndex, createBoxIndex } from '../../geometry/box-index.ts';
 import type { Box3 } from '../../geometry/boxes.ts';
 import { type Capsule, capsuleBox } from '../../geometry/segments.ts';
 import type { Edge, Network } from '../../network/network.ts';
-import type { Counts } from '../given.ts';
+import type { Counts } from './counts.ts';
 
 /** A leg as a body in the house, lagging included. */
 export interface Pipe {

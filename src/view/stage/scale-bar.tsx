@@ -6,9 +6,6 @@ const MOST_PX = 90;
 /** In a narrow drawing the bar is shorter and the floor is not named: the key beside it needs the room. */
 export const NARROW_PX = 480;
 
-/** Room for a figure of four digits; where pieces are shorter only both ends are told. */
-const FIGURE_PX = 36;
-
 interface Props {
   /** On the fold under a wall: one measure for the face and the plan, and north as the house lies turned under it. */
   readonly folded?: boolean;

@@ -57,6 +57,22 @@ describe('the run tool', () => {
     expect(editor.store.getState().history.undo).toHaveLength(2);
   });
 
+  test('the rise it will draw shows at the open end while the height is changed', () => {
+    const editor = editorOf();
+    const hand = handOn(editor);
+    editor.setTool('run');
+    hand.tap(0, 0);
+    hand.tap(1000, 0);
+    expect(editor.store.getState().draft).toBeNull();
+    editor.setInHand({ height: { from: 'floor', of: 'ground', mm: 2300 } });
+    const { draft } = editor.store.getState();
+    expect(draft?.marks).toEqual([{ mark: 'rise', at: { x: 1000, y: 0, z: 2300 } }]);
+    expect(draft?.labels.map((l) => l.text)).toEqual(['up 2250']);
+    editor.setInHand({ height: { from: 'floor', of: 'ground', mm: 50 } });
+    expect(editor.store.getState().draft).toBeNull();
+    expect(editor.store.getState().history.undo).toHaveLength(1);
+  });
+
   test('digits set the length of the live leg, Enter places it', () => {
     const editor = editorOf();
     const hand = handOn(editor);

@@ -1,5 +1,6 @@
 import { services } from '../../catalogue/services.ts';
 import type { Vec } from '../../drawing/display-list.ts';
+import { resolveHeight } from '../../geometry/heights.ts';
 import { connectionPlace, hostedXy } from '../../geometry/hosting.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import { distance3 } from '../../geometry/vec.ts';
@@ -134,19 +135,37 @@ export function showRun(ctx: ToolContext<RunMemory>): void {
   const route = routeOf(ctx);
   ctx.caught(aimed(ctx)?.word ?? null);
   ctx.typed(ctx.memory.typed);
-  if (!route) {
+  const pts = route?.pts ?? risenEnd(ctx);
+  if (!pts) {
     ctx.draft(aim ? { marks: [{ mark: 'aim', at: aim.at }] } : null);
     return;
   }
-  const labels = route.pts.slice(1).flatMap((to, i) => {
-    const from = route.pts[i];
-    return from ? [{ at: middle(from, to), text: String(Math.round(distance3(from, to))) }] : [];
-  });
-  const last = route.pts.at(-1);
+  const last = route?.pts.at(-1);
   const ink = `service:${services.get(ctx.inHand.service)?.style ?? ctx.inHand.service}`;
   ctx.draft({
-    lines: [{ pts: route.pts, ink, pen: LIVE_PEN }],
-    marks: [...uprights(ctx, route.pts), ...(last ? [{ mark: 'aim', at: last }] : [])],
-    labels,
+    lines: [{ pts, ink, pen: LIVE_PEN }],
+    marks: [...uprights(ctx, pts), ...(last ? [{ mark: 'aim', at: last }] : [])],
+    labels: lengths(ctx, pts),
+  });
+}
+
+/** The upright at the end of a run that a new height in hand will draw before the next place; shown from above only. */
+function risenEnd(ctx: ToolContext<RunMemory>): readonly Xyz[] | null {
+  const from = lastPlace(ctx);
+  const { plane, height } = frameOf(ctx);
+  const z = resolveHeight(ctx.plan, height)?.z;
+  if (!from || ctx.memory.aim !== null || plane.kind !== 'plan' || z === undefined) return null;
+  return Math.abs(z - from.z) < FRAME_LEAST_MM ? null : [from, { ...from, z }];
+}
+
+/** Length of each piece; from above, which way an upright goes is said too. */
+function lengths(ctx: ToolContext<RunMemory>, pts: readonly Xyz[]) {
+  const { plane } = frameOf(ctx);
+  return pts.slice(1).flatMap((to, i) => {
+    const from = pts[i];
+    if (!from) return [];
+    const mm = Math.round(distance3(from, to));
+    const upright = plane.kind === 'plan' && !unitOn([from.x, from.y], [to.x, to.y]);
+    return [{ at: middle(from, to), text: upright ? `${to.z > from.z ? 'up' : 'down'} ${mm}` : String(mm) }];
   });
 }

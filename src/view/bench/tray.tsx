@@ -5,7 +5,6 @@ import { servicesInOrder } from '../../catalogue/services.ts';
 import { tubeKinds } from '../../catalogue/tubes.ts';
 import type { InHand } from '../../editor/editor-api.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
-import type { HeightRef } from '../../plan/records/parts.ts';
 import { screen } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
@@ -13,7 +12,7 @@ import { OPENING_KINDS } from '../panels/inspect/inspect-opening.tsx';
 import { NumberBox } from '../panels/inspect/number-box.tsx';
 import { sizeLabel, sizesInRow } from '../panels/inspect/size-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
-import { storeyHeights } from '../ribbon/levels.ts';
+import { sameHeight, storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
 
 /** What the next touch makes, as rows of keys over the bench. */
@@ -161,12 +160,14 @@ function HeightRow() {
   const heights = storeyHeights(plan, storey);
   if (!heights) return null;
   const z = resolveHeight(plan, inHand.height)?.z;
-  const same = (h: HeightRef): boolean =>
-    h.from === inHand.height.from && h.of === inHand.height.of && h.mm === inHand.height.mm;
   return (
     <Row label="Height">
       {levels.map((l) => (
-        <Pick key={`${l.label}${l.z}`} on={same(l.height)} onPick={() => set({ height: l.height })}>
+        <Pick
+          key={`${l.label}${l.z}`}
+          on={sameHeight(l.height, inHand.height)}
+          onPick={() => set({ height: l.height })}
+        >
           {l.label} {Math.round(l.z - heights.floor)}
         </Pick>
       ))}

@@ -46,6 +46,20 @@ export function heightAt(
   return best?.height ?? { from: 'floor', of: storey, mm: Math.round((z - floor) / 10) * 10 };
 }
 
+/** A hand that comes this near to a level means it. */
+export const CATCH_PX = 9;
+
+export const sameHeight = (a: HeightRef, b: HeightRef): boolean =>
+  a.from === b.from &&
+  a.of === b.of &&
+  a.mm === b.mm &&
+  (a.from === 'connection' ? a.connection : null) === (b.from === 'connection' ? b.connection : null);
+
+/** The place a height is, in words: its own name where it is one of the levels ("worktop"), else what it is taken from. */
+export function sayWorkHeight(plan: Plan, levels: readonly RibbonLevel[], ref: HeightRef): string {
+  return levels.find((l) => sameHeight(l.height, ref))?.label ?? sayHeight(plan, ref);
+}
+
 /** Where a height stands, in words: "150 off floor", "top of Hall false ceiling". */
 export function sayHeight(plan: Plan, ref: HeightRef): string {
   const off = Math.round(ref.mm);

@@ -1,16 +1,17 @@
 import { useMemo, useRef } from 'react';
+import type { RibbonLevel } from '../../drawing/ribbon.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
-import { useEditorState } from '../app/use-session.ts';
+import { useEditor, useEditorState } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
 import { Painted } from '../look/painted.tsx';
 import { look } from '../look/tokens.ts';
 import { HeightTab } from './height-tab.tsx';
-import { type StoreyHeights, storeyHeights } from './levels.ts';
+import { heightAt, type StoreyHeights, sayWorkHeight, storeyHeights } from './levels.ts';
 import { fitScale, type RibbonScale, scaleFrom } from './ribbon-scale.ts';
 import { useRibbon } from './use-ribbon.ts';
 import './ribbon.css';
 
-const HEAD_PX = 34;
+const HEAD_PX = 50;
 const MARGIN_PX = 14;
 /** Narrower than this it is the ribbon of a phone: no heading, figures close by. */
 const NARROW_PX = 80;
@@ -51,7 +52,11 @@ export function Ribbon() {
   const work = useMemo(() => resolveHeight(plan, ref)?.z, [plan, ref]);
   return (
     <div className="ribbon" ref={place}>
-      <h2 className="ribbon-head">Heights</h2>
+      {!(heights && scale && width > 0 && work !== undefined) && (
+        <header className="ribbon-head">
+          <h2>Heights</h2>
+        </header>
+      )}
       {heights && scale && width > 0 && (
         <Cut heights={heights} scale={scale} width={width} height={height} work={work} storey={storey} />
       )}
@@ -73,6 +78,7 @@ function Cut({ heights, scale, width, height, work, storey }: CutProps) {
   const perPaperMm = look.screen.pxPerMm * (width < NARROW_PX ? NARROW_TEXT : 1);
   const { list, levels } = useRibbon(across.px / scale.perMm, perPaperMm / scale.perMm);
   const parts = useMemo(() => list.items, [list]);
+  const says = useEditorState((s) => sayWorkHeight(s.plan, levels, s.inHand.height));
   const frame = useMemo(
     () => ({
       perMm: scale.perMm,
@@ -88,9 +94,41 @@ function Cut({ heights, scale, width, height, work, storey }: CutProps) {
     <>
       <div className="ribbon-air" style={{ left: across.left, width: across.px }} />
       <Painted parts={parts} frame={frame} width={width} height={height} />
+      <Touch heights={heights} levels={levels} scale={scale} storey={storey} />
       {work !== undefined && (
-        <HeightTab heights={heights} levels={levels} scale={scale} z={work} storey={storey} height={height} />
+        <>
+          <header className="ribbon-head">
+            <h2>Heights</h2>
+            <p title={says}>{says}</p>
+          </header>
+          <HeightTab heights={heights} levels={levels} scale={scale} z={work} storey={storey} height={height} />
+        </>
       )}
     </>
+  );
+}
+
+/** A tapped line comes no nearer than a finger does. */
+const TAP_CATCH_PX = 16;
+
+interface TouchProps {
+  readonly heights: StoreyHeights;
+  readonly levels: readonly RibbonLevel[];
+  readonly scale: RibbonScale;
+  readonly storey: string;
+}
+
+/** The section itself: a tap on a line takes its height up, a tap beside takes the height it hits. Keys have the tab for it. */
+function Touch({ heights, levels, scale, storey }: TouchProps) {
+  const editor = useEditor();
+  return (
+    <div
+      className="ribbon-touch"
+      aria-hidden="true"
+      onClick={(e) => {
+        const z = scale.z(e.clientY - e.currentTarget.getBoundingClientRect().top);
+        editor.setInHand({ height: heightAt(levels, storey, heights.floor, z, TAP_CATCH_PX / scale.perMm) });
+      }}
+    />
   );
 }

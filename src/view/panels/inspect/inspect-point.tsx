@@ -7,6 +7,7 @@ import { DeleteKey } from './delete-key.tsx';
 import { FateKeys } from './fate-keys.tsx';
 import { FieldForm } from './field-form.tsx';
 import { NumberBox } from './number-box.tsx';
+import { SheetLimit } from './sheet-limit.tsx';
 import { SurenessKeys } from './sureness-keys.tsx';
 import { TextBox } from './text-box.tsx';
 import { useChange } from './use-change.ts';
@@ -47,6 +48,7 @@ export function InspectPoint({ id }: { readonly id: string }) {
         }
       />
       <FieldForm specs={kind?.fields ?? []} values={point.fields} disabled={disabled} onSet={setField} />
+      {kind?.gasInputs !== undefined && kind.gasInputs.length > 0 && <SheetLimit point={id} />}
       <h3>Size</h3>
       <div className="triple">
         {SIZES.map(({ key, label }) => (

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { copiesFor, copiesOf } from '../../src/cli/bench/copies.ts';
-import { evaluate } from '../../src/engine/evaluate.ts';
 import type { Counts } from '../../src/engine/clearance/counts.ts';
+import { evaluate } from '../../src/engine/evaluate.ts';
 import type { Case, Plan } from '../../src/plan/plan.ts';
 import { danglingReferences } from '../../src/plan/references.ts';
 import { demoNames, demoPlan } from './demo-file.ts';
@@ -40,8 +40,8 @@ vi.mock('../../src/engine/gas-system/solve-gas.ts', async (original) => {
   };
 });
 
-vi.mock('../../src/engine/clearance/counts.ts', async (original) => {
-  const real = await original<typeof import('../../src/engine/clearance/counts.ts')>();
+vi.mock('../../src/engine/given.ts', async (original) => {
+  const real = await original<typeof import('../../src/engine/given.ts')>();
   return {
     ...real,
     give: (...args: Parameters<typeof real.give>) => {

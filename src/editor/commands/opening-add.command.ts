@@ -21,12 +21,15 @@ export default defineCommand({
     hinge: v.optional(hinge, null),
     swings: v.optional(swings, null),
     sureness: v.optional(sureness, 'seen'),
+    /** The building is surveyed as it stands; only what is to be built belongs to the option. */
+    made: v.optional(v.picklist(['there', 'new']), 'there'),
   }),
   run(draft, args, ctx) {
     const id = ctx.ids.next('o');
-    const made = { id, ...args, option: ctx.option };
-    mustFit(draft, made);
-    draft.openings[id] = made;
+    const { made, ...told } = args;
+    const opening = { id, ...told, option: made === 'new' ? ctx.option : null };
+    mustFit(draft, opening);
+    draft.openings[id] = opening;
     return [id];
   },
   example(plan, rng) {

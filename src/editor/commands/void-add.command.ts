@@ -23,11 +23,14 @@ export default defineCommand({
     ventilated: v.optional(ventilated, null),
     mayBeCut: v.optional(mayBeCut, null),
     sureness: v.optional(sureness, 'assumed'),
+    /** The building is surveyed as it stands; only what is to be built belongs to the option. */
+    made: v.optional(v.picklist(['there', 'new']), 'there'),
   }),
   run(draft, args, ctx) {
     if (!draft.storeys[args.storey]) refuse('That floor is no longer there.');
     const id = ctx.ids.next('v');
-    draft.voids[id] = { id, ...args, option: ctx.option };
+    const { made, ...told } = args;
+    draft.voids[id] = { id, ...told, option: made === 'new' ? ctx.option : null };
     mustStand(draft, args.bottom, args.top, args.joists?.bottom);
     return [id];
   },

@@ -17,13 +17,16 @@ export default defineCommand({
     construction,
     heightMm: v.optional(heightMm, null),
     sureness: v.optional(sureness, 'seen'),
+    /** The building is surveyed as it stands; only what is to be built belongs to the option. */
+    made: v.optional(v.picklist(['there', 'new']), 'there'),
   }),
   run(draft, args, ctx) {
     if (!draft.storeys[args.storey]) refuse('That floor is no longer there.');
     if (distance(args.a, args.b) < COINCIDENT_MM) refuse('A wall needs two places.');
     if (args.thicknessMm <= 0) refuse('A wall needs a thickness.');
     const id = ctx.ids.next('w');
-    draft.walls[id] = { id, ...args, option: ctx.option };
+    const { made, ...told } = args;
+    draft.walls[id] = { id, ...told, option: made === 'new' ? ctx.option : null };
     return [id];
   },
   example(plan, rng) {

@@ -50,9 +50,8 @@ for (const kind of ['mouse', 'touch'] as const) {
 
     const undo = page.getByRole('toolbar', { name: 'Tools' }).getByRole('button', { name: 'Undo: move leg' });
     await hand.press(undo);
-    const back = await held(page);
-    expect(back.plan).toEqual(before.plan);
-    expect(back.undo).toEqual(before.undo);
+    await expect.poll(async () => (await held(page)).undo).toEqual(before.undo);
+    expect((await held(page)).plan).toEqual(before.plan);
     expect((await answer(page)).sections).toEqual(said.sections);
 
     await hand.press(page.getByRole('button', { name: 'fold down' }));

@@ -48,22 +48,39 @@ function mouseHand(page: Page): Hand {
   return hand;
 }
 
-function touchHand(glass: Fingers): Hand {
+function touchHand(page: Page, glass: Fingers): Hand {
+  let last: At = { x: 0, y: 0 };
+  const frames = (): Promise<unknown> =>
+    page.evaluate(() => new Promise((next) => requestAnimationFrame(() => requestAnimationFrame(next))));
   const hand: Hand = {
     kind: 'touch',
-    press: (key) => key.tap(),
+    async press(key) {
+      await key.tap();
+      // The browser makes a click of a tap in its own time.
+      await frames();
+    },
     async tap(at) {
       await glass.down(0, at);
       await glass.lift(0);
     },
     down: (at) => glass.down(0, at),
-    move: (to) => glass.move([0, to]),
-    up: () => glass.lift(0),
+    move(to) {
+      last = to;
+      return glass.move([0, to]);
+    },
+    async up() {
+      // A finger rests before it is lifted: the browser takes the next tap after a flick only for the end of the flick.
+      for (const off of [0.5, 0, 0.5, 0]) {
+        await glass.move([0, { x: last.x, y: last.y + off }]);
+        await frames();
+      }
+      await glass.lift(0);
+    },
     drag: (way, steps = 8) => dragWith(hand, way, steps),
   };
   return hand;
 }
 
 export async function handOf(page: Page, kind: HandKind): Promise<Hand> {
-  return kind === 'mouse' ? mouseHand(page) : touchHand(await fingers(page));
+  return kind === 'mouse' ? mouseHand(page) : touchHand(page, await fingers(page));
 }

@@ -24,13 +24,15 @@ export default defineCommand({
   }),
   run(draft, args, ctx) {
     const { kind, storey, place, ...rest } = args;
-    if (!pointKinds.has(kind)) refuse(`There is no kind of point called ${kind}.`);
+    const known = pointKinds.get(kind) ?? refuse(`There is no kind of point called ${kind}.`);
     if (!draft.storeys[storey]) refuse('That floor is no longer there.');
     if (place.on === 'wall' && !draft.walls[place.wall]) refuse('That wall is no longer there.');
     const told = Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined));
     const { height, ...where } = place;
     const id = ctx.ids.next('p');
-    const choices = { id, storey, option: ctx.option, ...told };
+    // Meter and stop tap belong to the house as it was found: no option of the work makes them.
+    const option = known.group === 'source' ? null : ctx.option;
+    const choices = { id, storey, option, ...told };
     draft.points[id] = makePoint(kind, { ...choices, place: height ? { ...where, height } : where });
     return [id];
   },

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { lazy, Suspense, useId, useState } from 'react';
 import type { Finding } from '../../report/finding.ts';
 import type { Quantity } from '../../report/quantity.ts';
 import { lowerSheet, openFinding } from '../app/screen.ts';
@@ -11,6 +11,9 @@ import { keyed } from './keyed.ts';
 import { Cites } from './rows/cites.tsx';
 import { sayWithUnit } from './rows/figures.ts';
 import { SumRow } from './rows/sum-row.tsx';
+
+/** Ways out are worked out when a finding is told in full, and not before. */
+const WaysKeys = lazy(() => import('./ways/ways-keys.tsx'));
 
 function Figures({ finding }: { readonly finding: Finding }) {
   const { found, wanted, wantedIs } = finding;
@@ -60,6 +63,9 @@ export function FindingDetail({ finding, name }: { readonly finding: Finding; re
       {finding.lifeSafety && (
         <p className="finding-under">Law or life safety: a note does not take the stop away from the sheet.</p>
       )}
+      <Suspense fallback={null}>
+        <WaysKeys finding={finding} />
+      </Suspense>
       {finding.at !== null && (
         <button
           type="button"

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import { nameFindings } from '../../drawing/labels/finding-names.ts';
 import type { Finding } from '../../report/finding.ts';
 import { openFinding } from '../app/screen.ts';
@@ -14,6 +14,11 @@ export function FindingsChapter() {
   const findings = useReport((s) => s.report?.findings);
   const openKey = useScreen((s) => s.finding);
   const names = useMemo(() => nameFindings(findings ?? []), [findings]);
+  const cured = useReport((s) => !s.waiting && openKey !== null && !s.report?.findings.some((f) => f.key === openKey));
+  useEffect(() => {
+    // What is not found any more is not told in full any more either.
+    if (cured) openFinding(null);
+  }, [cured]);
   if (findings === undefined) return <p className="empty-chapter">Working it out.</p>;
   const open = findings.find((f) => f.key === openKey);
   const rest = findings.filter((f) => f !== open);

@@ -113,6 +113,13 @@ function app(): UserConfig {
         input: { index: at('src/view/index.html'), ...(existsSync(serviceWorker) ? { sw: serviceWorker } : {}) },
         output: {
           entryFileNames: (chunk) => (chunk.name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js'),
+          // Packages change seldom: kept apart, an update of the app does not fetch them again.
+          codeSplitting: {
+            groups: [
+              { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
+              { name: 'canvas', test: /node_modules[\\/](konva|react-konva|react-reconciler|its-fine)[\\/]/ },
+            ],
+          },
         },
       },
     },

@@ -28,7 +28,10 @@ async function dropOld(): Promise<void> {
 async function answerFor(request: Request): Promise<Response> {
   const page = request.mode === 'navigate';
   const cache = await caches.open(current);
-  const kept = await cache.match(page ? new URL('index.html', worker.registration.scope).href : request);
+  // A host may answer "Vary: Origin", and a script is asked for with an origin at one time and without at another.
+  const kept = await cache.match(page ? new URL('index.html', worker.registration.scope).href : request, {
+    ignoreVary: true,
+  });
   return kept ?? fetch(request);
 }
 

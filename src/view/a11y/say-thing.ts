@@ -11,7 +11,8 @@ function sayPoint(plan: Plan, id: string): string {
   const sentence = pointKinds.get(point.kind)?.describe(point) ?? '';
   const z = resolveHeight(plan, point.place.height)?.z;
   const floor = plan.storeys[point.storey]?.floorMm ?? 0;
-  const height = z === undefined ? 'height not known' : `${Math.round(z - floor)} off floor`;
+  const off = z === undefined ? null : Math.round(z - floor);
+  const height = off === null ? 'height not known' : off < 0 ? `${-off} below the floor` : `${off} off floor`;
   const told = /^[^:]*: (.*)\.$/.exec(sentence)?.[1];
   return [height, told].filter((t) => t !== undefined && t !== '').join('; ');
 }

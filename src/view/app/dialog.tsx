@@ -2,11 +2,13 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import { Icon } from '../look/icon.tsx';
 import { Notices } from './notices.tsx';
 import { setOver } from './screen.ts';
+import { useFocusBack } from './use-focus-back.ts';
 import './dialog.css';
 
-/** A sheet over the drawing. The browser's own dialog keeps the focus inside it and gives it back afterwards. */
+/** A sheet over the drawing. The browser's own dialog keeps the focus inside it; it goes back where it came from. */
 export function Dialog({ title, children }: { readonly title: string; readonly children: ReactNode }) {
   const dialog = useRef<HTMLDialogElement>(null);
+  useFocusBack();
   useEffect(() => {
     const element = dialog.current;
     element?.showModal();

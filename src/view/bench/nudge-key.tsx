@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type KeyboardEvent, useRef, useState } from 'react';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { nudge } from './nudge.ts';
@@ -17,10 +17,17 @@ export function NudgeKey() {
   const selection = useEditorState((s) => s.selection);
   const [open, setOpen] = useState(false);
   const [step, setStep] = useState<number>(10);
+  const opener = useRef<HTMLButtonElement>(null);
+  const closeBy = (e: KeyboardEvent): void => {
+    if (e.key !== 'Escape' || !open) return;
+    e.stopPropagation();
+    setOpen(false);
+    opener.current?.focus();
+  };
   return (
     <>
       {open && (
-        <fieldset className="plain-set nudge-pad">
+        <fieldset className="plain-set nudge-pad" onKeyDown={closeBy}>
           <legend className="out-of-sight">Nudge</legend>
           <div className="key-row">
             {STEPS.map((s) => (
@@ -44,7 +51,14 @@ export function NudgeKey() {
           </div>
         </fieldset>
       )}
-      <button type="button" className="key end" aria-expanded={open} onClick={() => setOpen(!open)}>
+      <button
+        ref={opener}
+        type="button"
+        className="key end"
+        aria-expanded={open}
+        onKeyDown={closeBy}
+        onClick={() => setOpen(!open)}
+      >
         <span className="under">nudge</span>
         by {step}
       </button>

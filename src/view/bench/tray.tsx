@@ -6,6 +6,7 @@ import { tubeKinds } from '../../catalogue/tubes.ts';
 import type { InHand } from '../../editor/editor-api.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
 import { screen } from '../app/screen.ts';
+import { useFocusBack } from '../app/use-focus-back.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { OPENING_KINDS } from '../panels/inspect/inspect-opening.tsx';
@@ -19,6 +20,7 @@ import { useRibbon } from '../ribbon/use-ribbon.ts';
 export function Tray() {
   const tool = useEditorState((s) => s.tool);
   const box = useRef<HTMLElement>(null);
+  useFocusBack();
   useEffect(() => box.current?.querySelector<HTMLElement>('button, input')?.focus(), []);
   return (
     <section className="tray" ref={box} aria-label="In hand">

@@ -1,7 +1,8 @@
-import { lazy, Suspense, useId, useState } from 'react';
+import { lazy, Suspense, useEffect, useId, useRef, useState } from 'react';
 import type { Finding } from '../../report/finding.ts';
 import type { Quantity } from '../../report/quantity.ts';
 import { lowerSheet, openFinding } from '../app/screen.ts';
+import { isFocusLost } from '../app/use-focus-back.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { FindingMark } from '../look/mark.tsx';
@@ -41,11 +42,18 @@ function Figures({ finding }: { readonly finding: Finding }) {
 /** A finding in full: what, found and wanted, why it matters, what to do, where it is from, and what was said of it. */
 export function FindingDetail({ finding, name }: { readonly finding: Finding; readonly name: string }) {
   const editor = useEditor();
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    // Opened from its row, which is gone now.
+    if (isFocusLost()) title.current?.focus({ preventScroll: true });
+  }, []);
   return (
     <article className="finding-detail">
       <header>
         <FindingMark outcome={finding.outcome} name={name} size={34} />
-        <h3>{finding.title}</h3>
+        <h3 ref={title} tabIndex={-1}>
+          {finding.title}
+        </h3>
         <button type="button" className="bare-key" aria-label="Back to all findings" onClick={() => openFinding(null)}>
           <Icon name="close" size={20} />
         </button>

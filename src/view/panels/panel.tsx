@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { openChapter, type SheetStop, screen } from '../app/screen.ts';
+import { isFocusLost } from '../app/use-focus-back.ts';
 import { useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { KickTurn } from '../look/kick.tsx';
 import { FindingMark } from '../look/mark.tsx';
@@ -86,15 +87,20 @@ function Open({ chapters, open }: { readonly chapters: readonly Chapter[]; reado
 
 function OpenChapter({ chapter }: { readonly chapter: Chapter }) {
   const place = useRef<HTMLElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
   const was = useRef(chapter.id);
   useEffect(() => {
     if (was.current === chapter.id) return;
     was.current = chapter.id;
     place.current?.scrollTo(0, 0);
+    // Opened from its row, which is gone now.
+    if (isFocusLost()) title.current?.focus({ preventScroll: true });
   }, [chapter.id]);
   return (
     <section className="panel-open" ref={place} aria-label={chapter.title}>
-      <h2 className="panel-title">{chapter.title}</h2>
+      <h2 className="panel-title" ref={title} tabIndex={-1}>
+        {chapter.title}
+      </h2>
       <SumsState />
       <ChapterBody id={chapter.id} />
     </section>

@@ -63,7 +63,7 @@ export function sayWorkHeight(plan: Plan, levels: readonly RibbonLevel[], ref: H
 /** Where a height stands, in words: "150 off floor", "top of Hall false ceiling". */
 export function sayHeight(plan: Plan, ref: HeightRef): string {
   const off = Math.round(ref.mm);
-  if (ref.from === 'floor') return `${off} off floor`;
+  if (ref.from === 'floor') return off < 0 ? `${-off} below the floor` : `${off} off floor`;
   if (ref.from === 'ceiling')
     return off === 0 ? 'at the ceiling' : `${Math.abs(off)} ${off < 0 ? 'below' : 'over'} ceiling`;
   if (ref.from === 'voidTop' || ref.from === 'voidBottom') {

@@ -1,4 +1,6 @@
+import { type FocusEvent, useEffect, useRef } from 'react';
 import type { WordKey } from '../../editor/words/words-api.ts';
+import { isFocusLost } from '../app/use-focus-back.ts';
 import { Icon } from '../look/icon.tsx';
 
 interface Props {
@@ -31,11 +33,27 @@ const idOf = (keys: readonly WordKey[], name: string): string | null =>
 
 /** The pad: a row of places and things above, then digits between the ways. Where a word is wanted, words fill it. */
 export function WordsPad({ told, keys, onPress }: Props) {
+  const box = useRef<HTMLElement>(null);
+  const held = useRef(true);
+  useEffect(() => {
+    // A pressed key is often gone with what it told. The pad keeps the focus: Enter then still means "keep".
+    if (held.current && isFocusLost()) box.current?.focus({ preventScroll: true });
+  });
+  const holding = {
+    ref: box,
+    tabIndex: -1,
+    onFocus: () => {
+      held.current = true;
+    },
+    onBlur: (e: FocusEvent) => {
+      if (e.relatedTarget !== null) held.current = false;
+    },
+  };
   const words = keys.filter((k) => WORDS.includes(k.group));
   const top = keys.filter((k) => k.group === 'height' || k.group === 'end');
   if (words.length > 0) {
     return (
-      <div className="pad">
+      <section className="pad" aria-label="Pad" {...holding}>
         {told && <p className="pad-next">Kept. Say another run:</p>}
         <div className={told ? 'pad-top' : 'pad-words'}>
           {words.map((k) => (
@@ -55,11 +73,11 @@ export function WordsPad({ told, keys, onPress }: Props) {
             return id === null ? [] : [<PadKey key={name} name={name} id={id} onPress={onPress} />];
           })}
         </div>
-      </div>
+      </section>
     );
   }
   return (
-    <div className="pad">
+    <section className="pad" aria-label="Pad" {...holding}>
       <div className="pad-top">
         {top.map((k) => (
           <button key={k.id} type="button" className="pad-place" onClick={() => onPress(k.id)}>
@@ -74,7 +92,7 @@ export function WordsPad({ told, keys, onPress }: Props) {
           ))}
         </div>
       ))}
-    </div>
+    </section>
   );
 }
 

@@ -1,8 +1,9 @@
-import { useEffect, useMemo, useReducer } from 'react';
+import { useEffect, useMemo, useReducer, useRef } from 'react';
 import { createWords } from '../../editor/words/create-words.ts';
 import type { Chip, Words } from '../../editor/words/words-api.ts';
 import { SaidHere } from '../a11y/live-region.tsx';
 import { screen, setOver } from '../app/screen.ts';
+import { useFocusBack } from '../app/use-focus-back.ts';
 import { useEditor } from '../app/use-session.ts';
 import { KickMark } from '../look/kick.tsx';
 import { keepInView } from './keep-in-view.ts';
@@ -44,10 +45,16 @@ function useWords(): Words {
 export default function WordsScreen({ beside }: { readonly beside: boolean }) {
   const editor = useEditor();
   const words = useWords();
+  const section = useRef<HTMLElement>(null);
+  useFocusBack();
+  useEffect(() => section.current?.querySelector<HTMLElement>('.pad')?.focus({ preventScroll: true }), []);
   const { run, changing, phase } = words.store.getState();
   useEffect(() => {
     const onKey = (e: KeyboardEvent): void => {
       if (e.ctrlKey || e.metaKey || e.altKey) return;
+      if (e.target instanceof Element && e.target.closest('input, textarea, select, dialog, [role="dialog"]')) return;
+      // A key that the tab key has led to is pressed by Enter like any other.
+      if (e.key === 'Enter' && e.target instanceof Element && e.target.closest('.words button')) return;
       const key = keyFor(e.key, words.keys());
       if (key !== null && words.press(key)) e.preventDefault();
     };
@@ -63,7 +70,7 @@ export default function WordsScreen({ beside }: { readonly beside: boolean }) {
     words.retype(chip.kind === 'class' ? 'class' : (chip.stepIndex ?? 0));
   };
   return (
-    <section className={`words${beside ? ' beside' : ''}`} aria-label="Run by words">
+    <section ref={section} className={`words${beside ? ' beside' : ''}`} aria-label="Run by words">
       <header className="words-head">
         <KickMark size={beside ? 26 : 30} />
         <h2>Run by words</h2>

@@ -83,6 +83,33 @@ describe('ending at what is drawn', () => {
     expect(state().plan).toBe(plan);
   });
 
+  test('a tail that lies behind is gone to by another way first, and straight back is refused', () => {
+    const behind = house('boiler', { x: 5000, y: 2500, mm: 1200 });
+    for (const k of ['ahead', 'digit 9', '00', '0']) expect(behind.words.press(k)).toBe(true);
+    expect(behind.words.press(key(behind.point))).toBe(true);
+    const lines = Object.values(behind.state().plan.legs).map((leg) =>
+      [leg.a, leg.b].map((id) => nodePlace(behind.state().plan, behind.state().plan.nodes[id]!)!.at),
+    );
+    const ways = lines.map(([a, b]) => [b!.x - a!.x, b!.y - a!.y, b!.z - a!.z].map((d) => Math.sign(Math.round(d))));
+    for (const [i, way] of ways.entries()) {
+      const next = ways[i + 1];
+      if (next) expect(next, 'no leg turns straight back').not.toEqual(way.map((d) => (d === 0 ? 0 : -d)));
+    }
+
+    const tail = behind.state().plan.points[behind.point]!.connections.find((c) => c.id === 'gas')!;
+    const start = house('boiler', { x: -3000, y: 0, mm: 0 });
+    const outlet = Object.values(start.state().plan.nodes)[1]!;
+    const at = nodePlace(start.state().plan, outlet)!.at;
+    const place = { on: 'storey', x: at.x - 2000, y: at.y + tail.at.y, angleDeg: 0 } as const;
+    const height = { from: 'floor', of: 'ground', mm: at.z - tail.at.z };
+    expect(start.editor.run('point.move', { point: start.point, place: { ...place, height } }).ok).toBe(true);
+    for (const k of ['ahead', 'digit 9', '00']) expect(start.words.press(k)).toBe(true);
+    const legs = Object.keys(start.state().plan.legs).length;
+    expect(start.words.press(key(start.point))).toBe(false);
+    expect(start.state().said?.text).toMatch(/^Boiler lies straight back, \d+ back: shorten the last leg first\.$/);
+    expect(Object.keys(start.state().plan.legs).length).toBe(legs + 1);
+  });
+
   test('what has told how much it burns is not asked for its class', () => {
     const { words, point } = house('boiler', { x: 5000, y: 2500, mm: 1200 }, { inputKwHeating: 24 });
     expect(words.press(key(point))).toBe(true);

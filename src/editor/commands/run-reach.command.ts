@@ -57,6 +57,8 @@ export default defineCommand({
     const start = startAt(draft, node);
     const way = wayToTail(start.at, args.facing, tail, first);
     if (way.length === 0) refuse(`The run is at ${target.name} already.`);
+    if (way[0]?.walk === 'back')
+      refuse(`${target.name} lies straight back, ${sayWay(way)}: shorten the last leg first.`);
     if (first !== null && way[0]?.walk !== first)
       refuse(`${target.name} is not ${first} from here: it is ${sayWay(way)}.`);
     const tailHeight: HeightRef = { from: 'connection', of: point, mm: 0, connection };

@@ -44,9 +44,17 @@ function inOrder(facing: Xy, tail: ConnectionPlace): readonly Axis[] {
 export function wayToTail(from: Xyz, facing: Xy, tail: ConnectionPlace, first: Walk | null): readonly Stretch[] {
   const order = inOrder(facing, tail);
   const isFirst = (a: Axis): boolean => first !== null && (a.plus === first || a.minus === first);
+  const way = walked(from, tail, [...order.filter(isFirst), ...order.filter((a) => !isFirst(a))]);
+  if (way[0]?.walk !== 'back') return way;
+  // Straight back would lie on the pipe one has come along: another way is gone before it.
+  const { ahead, aside, upright } = axesOf(facing);
+  return walked(from, tail, [aside, upright, ahead]);
+}
+
+function walked(from: Xyz, tail: ConnectionPlace, order: readonly Axis[]): readonly Stretch[] {
   let here = from;
   const way: Stretch[] = [];
-  for (const axis of [...order.filter(isFirst), ...order.filter((a) => !isFirst(a))]) {
+  for (const axis of order) {
     const by = dot({ x: tail.at.x - here.x, y: tail.at.y - here.y, z: tail.at.z - here.z }, axis.along);
     if (Math.abs(by) < COINCIDENT_MM) continue;
     const { x, y, z } = axis.along;

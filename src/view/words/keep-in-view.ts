@@ -1,4 +1,6 @@
 import type { Editor, Pane } from '../../editor/editor-api.ts';
+import { fitted } from '../../editor/input/camera.ts';
+import { fitBox, marginsOf } from '../../editor/input/fit-box.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
@@ -36,15 +38,24 @@ function isOut({ camera, width, height }: Pane, { at, reach }: Spot): boolean {
   return x < edge || y < edge || x > width - edge || y > height - edge;
 }
 
-/** Brings the whole drawing back into its pane where something of a told run has left it. True where it did. */
+/** Runs that are told now: the one in hand, and one that is only shown so far. */
+function toldRuns(shown: Plan, plan: Plan, run: string | null): readonly string[] {
+  const fresh = Object.keys(shown.runs).filter((id) => !plan.runs[id]);
+  return run === null ? fresh : [run, ...fresh];
+}
+
+/**
+ * Brings the whole drawing back into its pane where something of a told run has left it, the leg that is being told too.
+ * True where it did.
+ */
 export function keepInView(editor: Editor, run: string | null): boolean {
-  if (run === null) return false;
-  const { plan, panes } = editor.store.getState();
+  const { plan, panes, draft } = editor.store.getState();
+  const shown = draft?.plan ?? plan;
   if (panes.plan.width === 0 || panes.plan.height === 0 || panes.active !== 'plan') return false;
-  const spots = spotsOf(plan, run);
+  const spots = toldRuns(shown, plan, run).flatMap((id) => spotsOf(shown, id));
   const out = (): boolean => spots.some((spot) => isOut(editor.store.getState().panes.plan, spot));
   if (!out()) return false;
-  editor.zoomToFit();
+  editor.setCamera('plan', fitted(panes.plan, fitBox(shown, panes.plan.view), marginsOf(panes.plan)));
   for (let n = 0; n < MOST_STEPS && out(); n++) {
     const { centre, mmPerPx } = editor.store.getState().panes.plan.camera;
     editor.setCamera('plan', { centre, mmPerPx: mmPerPx * STEP_BACK });

@@ -50,7 +50,8 @@ function RunAnswer({ facts, full }: { readonly facts: RunFacts | undefined; read
     <>
       <p className="words-length">{sayWithUnit(facts.lengthM)}</p>
       {facts.bends !== '' && <p className="words-bends">{facts.bends}</p>}
-      {full && <RunWorkings facts={facts} />}
+      {/* Of gas that feeds nothing yet there is nothing to work out. */}
+      {full && facts.service !== 'gas' && <RunWorkings facts={facts} />}
     </>
   );
 }

@@ -52,6 +52,10 @@ export function WordsPad({ told, keys, onPress }: Props) {
   const words = keys.filter((k) => WORDS.includes(k.group));
   const top = keys.filter((k) => k.group === 'height' || k.group === 'end');
   if (words.length > 0) {
+    const last = LAST.flatMap((name) => {
+      const id = idOf(keys, name);
+      return id === null ? [] : [{ name, id }];
+    });
     return (
       <section className="pad" aria-label="Pad" {...holding}>
         {told && <p className="pad-next">Kept. Say another run:</p>}
@@ -67,12 +71,13 @@ export function WordsPad({ told, keys, onPress }: Props) {
             </button>
           ))}
         </div>
-        <div className="pad-row last">
-          {LAST.flatMap((name) => {
-            const id = idOf(keys, name);
-            return id === null ? [] : [<PadKey key={name} name={name} id={id} onPress={onPress} />];
-          })}
-        </div>
+        {last.length > 0 && (
+          <div className="pad-row last">
+            {last.map(({ name, id }) => (
+              <PadKey key={name} name={name} id={id} onPress={onPress} />
+            ))}
+          </div>
+        )}
       </section>
     );
   }

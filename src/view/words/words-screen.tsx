@@ -29,7 +29,7 @@ function useWords(): Words {
       words.store.subscribe(again),
       editor.store.subscribe((s, before) => {
         if (s.plan !== before.plan || s.chosen !== before.chosen) again();
-        if (s.plan !== before.plan) follow();
+        if (s.plan !== before.plan || (s.draft !== before.draft && s.draft?.plan)) follow();
       }),
     ];
     return () => {

@@ -48,7 +48,8 @@ export function wayToTail(from: Xyz, facing: Xy, tail: ConnectionPlace, first: W
   if (way[0]?.walk !== 'back') return way;
   // Straight back would lie on the pipe one has come along: another way is gone before it.
   const { ahead, aside, upright } = axesOf(facing);
-  return walked(from, tail, [aside, upright, ahead]);
+  const round = walked(from, tail, [aside, ahead, upright]);
+  return round[0]?.walk === 'back' ? walked(from, tail, [upright, ahead]) : round;
 }
 
 function walked(from: Xyz, tail: ConnectionPlace, order: readonly Axis[]): readonly Stretch[] {

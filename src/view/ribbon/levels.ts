@@ -11,6 +11,14 @@ export interface StoreyHeights {
   readonly buildUpMm: number;
 }
 
+/** Where what lies over a storey's ceiling ends: the floor above it, else as thick as its own build-up. */
+export function overCeiling(plan: Plan, heights: StoreyHeights): number {
+  const above = Object.values(plan.storeys)
+    .map((s) => s.floorMm)
+    .filter((z) => z > heights.ceiling);
+  return above.length > 0 ? Math.min(...above) : heights.ceiling + heights.buildUpMm;
+}
+
 /** Null where the storey is not there. */
 export function storeyHeights(plan: Plan, storey: string): StoreyHeights | null {
   const record = plan.storeys[storey];

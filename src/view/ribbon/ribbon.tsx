@@ -6,7 +6,7 @@ import { useSize } from '../app/use-size.ts';
 import { Painted } from '../look/painted.tsx';
 import { look } from '../look/tokens.ts';
 import { HeightTab } from './height-tab.tsx';
-import { heightAt, type StoreyHeights, sayWorkHeight, storeyHeights } from './levels.ts';
+import { heightAt, overCeiling, type StoreyHeights, sayWorkHeight, storeyHeights } from './levels.ts';
 import { fitScale, type RibbonScale, scaleFrom } from './ribbon-scale.ts';
 import { useRibbon } from './use-ribbon.ts';
 import './ribbon.css';
@@ -27,17 +27,17 @@ interface Across {
 const acrossOf = (width: number): Across => (width < NARROW_PX ? { left: 37, px: 9 } : { left: 52, px: width - 58 });
 
 /** The scale of the face, where one is folded up, so that a height can be followed straight across; else all of the storey. */
-function useScale(heights: StoreyHeights | null, heightPx: number, headPx: number): RibbonScale | null {
+function useScale(heights: StoreyHeights | null, over: number, heightPx: number, headPx: number): RibbonScale | null {
   const face = useEditorState((s) => s.panes.face);
   return useMemo(() => {
     if (!heights || heightPx === 0) return null;
     if (face) {
       return scaleFrom(face.camera.centre[1] + (face.height / 2) * face.camera.mmPerPx, 1 / face.camera.mmPerPx);
     }
-    const { floor, ceiling, buildUpMm } = heights;
-    const scale = fitScale(floor - buildUpMm, ceiling + buildUpMm, heightPx - headPx, MARGIN_PX);
+    const { floor, buildUpMm } = heights;
+    const scale = fitScale(floor - buildUpMm, over, heightPx - headPx, MARGIN_PX);
     return scaleFrom(scale.topZ + headPx / scale.perMm, scale.perMm);
-  }, [heights, heightPx, headPx, face]);
+  }, [heights, over, heightPx, headPx, face]);
 }
 
 /** A true upright section of the floor in hand, with the work height on it. */
@@ -48,7 +48,8 @@ export function Ribbon() {
   const storey = useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
   const ref = useEditorState((s) => s.inHand.height);
   const heights = useMemo(() => storeyHeights(plan, storey), [plan, storey]);
-  const scale = useScale(heights, height, width < NARROW_PX ? 0 : HEAD_PX);
+  const over = heights ? overCeiling(plan, heights) : 0;
+  const scale = useScale(heights, over, height, width < NARROW_PX ? 0 : HEAD_PX);
   const work = useMemo(() => resolveHeight(plan, ref)?.z, [plan, ref]);
   return (
     <div className="ribbon" ref={place}>

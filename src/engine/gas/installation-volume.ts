@@ -85,7 +85,7 @@ function volumeOf(
   const whole = addQuantities([inMeter, pipe, fittings]);
   steps.push(step('Pipe', '', pipe), step('Fittings', `${share} of the pipe`, fittings, citesOf(rule.cite)));
   steps.push(
-    step('Meter', meter ?? 'not told', inMeter, citesOf(metered?.cite)),
+    step('Meter', meter ?? 'not told', metered?.is === 'known' ? inMeter : null, citesOf(metered?.cite)),
     step('Installation volume', 'meter + pipe + fittings', whole),
   );
   return { title, steps, result: whole.hi === null ? null : whole, missing: [...new Set(missing)], assumed: [] };

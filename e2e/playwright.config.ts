@@ -22,7 +22,7 @@ export default defineConfig({
   testIgnore: '**/perf/**',
   outputDir: '../test-results',
   reporter: 'list',
-  workers: 1,
+  workers: 2,
   retries: 0,
   forbidOnly: true,
   timeout: 30_000,

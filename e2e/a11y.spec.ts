@@ -7,6 +7,9 @@ import { answer, held } from './hands/model.ts';
 
 const LEAST_PX = 44;
 
+// Each state is read by axe twice over, a second or more a time on two cores.
+test.describe.configure({ timeout: 120_000 });
+
 /** Without violations, nothing wider than the page, and every key as large as a finger. */
 async function expectSound(page: Page, where: string, both = false): Promise<void> {
   expect.soft(await tooSmall(page, LEAST_PX), `${where}: smaller than ${LEAST_PX}`).toEqual([]);

@@ -25,7 +25,7 @@ export default defineConfig({
   workers: 2,
   retries: 0,
   forbidOnly: true,
-  timeout: 30_000,
+  timeout: 45_000,
   expect: { timeout: 5_000 },
   use: {
     baseURL: address,

@@ -18,6 +18,13 @@ const chip = (kind: Chip['kind'], value: string, more: Partial<Chip> = {}): Chip
   ...more,
 });
 
+/** "left 45": a turn that is no right angle is told with its degrees. A steep slope has only its length. */
+function sayTurn(dir: string, turnDeg: number): string {
+  if (dir !== 'own angle') return dir;
+  const degrees = Math.round(Math.abs(turnDeg));
+  return degrees === 0 ? 'sloping' : `${turnDeg > 0 ? 'left' : 'right'} ${degrees}`;
+}
+
 const kindLabel = (point: Point): string => pointKinds.get(point.kind)?.label ?? point.kind;
 
 export function pointAt(plan: Plan, node: string | undefined): Point | undefined {
@@ -32,7 +39,7 @@ function stepChip(plan: Plan, step: ToldStep, index: number, a: Assumptions): Ch
   const length = String(Math.round(step.lengthMm));
   const place = plan.nodes[step.to]?.place;
   const upright = step.dir === 'up' || step.dir === 'down';
-  const more = { id: `step ${index}`, label: step.dir, stepIndex: index };
+  const more = { id: `step ${index}`, label: sayTurn(step.dir, step.turnDeg), stepIndex: index };
   if (!upright || !place) return chip('step', length, more);
   const point = pointAt(plan, step.to);
   if (place.on === 'connection') {
@@ -79,7 +86,14 @@ export function chipsOf(
         : shown,
     );
   });
-  if (pending) chips.push(chip('step', pending.typed, { id: 'pending', label: pending.dir, pending: true }));
+  if (pending)
+    chips.push(
+      chip('step', pending.typed, {
+        id: 'pending',
+        label: pending.turnDeg === undefined ? pending.dir : `${pending.dir} ${pending.turnDeg}`,
+        pending: true,
+      }),
+    );
   const to = told && pointAt(plan, told.end);
   if (to) {
     chips.push(chip('to', sayPoint(to)));

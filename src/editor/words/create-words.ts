@@ -3,7 +3,7 @@ import { services } from '../../catalogue/services.ts';
 import type { Editor } from '../editor-api.ts';
 import { chipsOf, pointAt } from './chips.ts';
 import { digitOf, directionOf, heightWordOf, withDigit } from './key-words.ts';
-import { kindsFor, padOf, tailOfKey, wantsClass } from './pad.ts';
+import { kindsFor, padOf, tailOfKey, tellsAngle, wantsClass } from './pad.ts';
 import { createRetelling } from './retelling.ts';
 import { createTelling } from './telling.ts';
 import { tell } from './where.ts';
@@ -55,6 +55,7 @@ export function createWords(editor: Editor): Words {
     if (key === 'tee') return telling.branch();
     if (digit !== undefined && pending) return put({ pending: { ...pending, typed: withDigit(pending.typed, digit) } });
     if (word) return telling.layTo(word);
+    if (key === 'own angle') return turn();
     if (key === 'repeat' && pending) {
       const before = told()?.steps.findLast((s) => s.dir !== 'up' && s.dir !== 'down');
       return before ? put({ pending: { ...pending, typed: String(Math.round(before.lengthMm)) } }) : false;
@@ -63,6 +64,13 @@ export function createWords(editor: Editor): Words {
     if (key.startsWith('to ')) return telling.endAtTail(tailOfKey(key));
     if (service !== null && kindsFor(service, 'end').some((k) => k.id === key)) return telling.endAt(key);
     return false;
+  }
+
+  /** The digits after left or right are degrees and not a length. */
+  function turn(): boolean {
+    const { pending } = get();
+    if (!pending || !tellsAngle(pending)) return false;
+    return put({ pending: { ...pending, typed: '', turnDeg: Number(pending.typed) } });
   }
 
   function act(key: string): boolean {

@@ -33,11 +33,17 @@ export function hereOf(plan: Plan, base: Base): Here | undefined {
 }
 
 /** Where a leg of a told length and way ends: level legs keep the height they are at, uprights go by their length. */
-export function placeBy(here: Here, dir: Direction, facing: Xy, lengthMm: number): PlaceArg | undefined {
+export function placeBy(
+  here: Here,
+  dir: Direction,
+  facing: Xy,
+  lengthMm: number,
+  turnDeg?: number,
+): PlaceArg | undefined {
   const { x, y, storey, height } = here;
   if (dir === 'up') return { at: 'free', storey, x, y, height: raised(height, lengthMm) };
   if (dir === 'down') return { at: 'free', storey, x, y, height: raised(height, -lengthMm) };
-  const way = wayOf(dir, facing);
+  const way = wayOf(dir, facing, turnDeg);
   return way ? { at: 'free', storey, x: x + way.x * lengthMm, y: y + way.y * lengthMm, height } : undefined;
 }
 

@@ -84,6 +84,12 @@ function heights(a: Assumptions): WordKey[] {
   return HEIGHT_WORDS.map((word) => key('height', word, word === 'off floor' ? `${a.offFloorMm} off floor` : word));
 }
 
+/** Digits after left or right may be a turn in degrees: more than none, less than straight back. */
+export function tellsAngle({ dir, typed, turnDeg }: NonNullable<WordsState['pending']>): boolean {
+  const degrees = Number(typed);
+  return (dir === 'left' || dir === 'right') && turnDeg === undefined && degrees > 0 && degrees < 180;
+}
+
 /** What the pad offers in a state of the telling. */
 export function padOf(
   plan: Plan,
@@ -112,5 +118,6 @@ export function padOf(
     ...endsThere(plan, chosen, state),
     ...kindsFor(service, 'end').map((k) => key('end', k.id, k.label)),
     ...edit,
+    ...(pending && tellsAngle(pending) ? [key('height', 'own angle', `turn ${pending.typed} degrees`)] : []),
   ];
 }

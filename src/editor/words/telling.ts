@@ -61,7 +61,7 @@ export function createTelling(editor: Editor, store: StoreApi<WordsState>) {
     const base = baseOf(editor, get());
     const here = base && hereOf(plan(), base);
     if (!pending || !here || pending.typed === '') return undefined;
-    return placeBy(here, pending.dir, facingNow(editor, get()), Number(pending.typed));
+    return placeBy(here, pending.dir, facingNow(editor, get()), Number(pending.typed), pending.turnDeg);
   }
 
   function closePending(): boolean {

@@ -17,6 +17,8 @@ export interface ToldStep {
   readonly from: string;
   readonly to: string;
   readonly dir: Direction;
+  /** Turn on the level from what one faced, degrees, to the left above nothing. */
+  readonly turnDeg: number;
   readonly lengthMm: number;
   /** Level way one faces after the step. */
   readonly facing: Xy;
@@ -50,21 +52,23 @@ function firstFacing(plan: Plan, node: string): Xy | undefined {
 
 const SQUARE = 1e-3;
 
-function directionOf(way: Xyz, faced: Xy | undefined): { dir: Direction; facing: Xy | undefined } {
+function directionOf(way: Xyz, faced: Xy | undefined): { dir: Direction; facing: Xy | undefined; turnDeg: number } {
   const level = Math.hypot(way.x, way.y);
-  if (level < COINCIDENT_MM) return { dir: way.z > 0 ? 'up' : 'down', facing: faced };
+  if (level < COINCIDENT_MM) return { dir: way.z > 0 ? 'up' : 'down', facing: faced, turnDeg: 0 };
   const on = { x: way.x / level, y: way.y / level };
   // Where nothing says what one faces, the first level leg does.
   const facing = faced ?? on;
   const ahead = on.x * facing.x + on.y * facing.y;
   const aside = facing.x * on.y - facing.y * on.x;
+  const turnDeg = (Math.atan2(aside, ahead) * 180) / Math.PI;
   // A fall is a slope that is told ahead; anything steeper is an angle of its own.
   const steep = Math.abs(way.z) > level / 5;
-  if (steep) return { dir: 'own angle', facing: on };
-  if (ahead > 1 - SQUARE) return { dir: 'ahead', facing: on };
-  if (aside > 1 - SQUARE) return { dir: 'left', facing: on };
-  if (aside < -1 + SQUARE) return { dir: 'right', facing: on };
-  return { dir: 'own angle', facing: on };
+  const found = { facing: on, turnDeg };
+  if (steep) return { dir: 'own angle', ...found };
+  if (ahead > 1 - SQUARE) return { dir: 'ahead', ...found };
+  if (aside > 1 - SQUARE) return { dir: 'left', ...found };
+  if (aside < -1 + SQUARE) return { dir: 'right', ...found };
+  return { dir: 'own angle', ...found };
 }
 
 const kept = new WeakMap<Plan, Map<string, Told | undefined>>();
@@ -106,6 +110,7 @@ function read(plan: Plan, chosen: Case, run: string): Told | undefined {
       from,
       to,
       dir: next.dir,
+      turnDeg: next.turnDeg,
       lengthMm: Math.hypot(way.x, way.y, way.z),
       facing: facing ?? TO_THE_RIGHT,
     });
@@ -116,8 +121,13 @@ function read(plan: Plan, chosen: Case, run: string): Told | undefined {
 }
 
 /** Where a step leads on the level, from what one faces; null for steps that are told by their height. */
-export function wayOf(dir: Direction, facing: Xy): Xy | null {
+export function wayOf(dir: Direction, facing: Xy, turnDeg?: number): Xy | null {
   if (dir === 'ahead') return facing;
+  if (turnDeg !== undefined && (dir === 'left' || dir === 'right')) {
+    const turn = ((dir === 'left' ? turnDeg : -turnDeg) * Math.PI) / 180;
+    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    return { x: facing.x * c - facing.y * s, y: facing.x * s + facing.y * c };
+  }
   if (dir === 'left') return left(facing);
   return dir === 'right' ? scale(left(facing), -1) : null;
 }

@@ -38,7 +38,12 @@ export interface WordsState {
   /** The run being told; null before its first leg. */
   readonly run: string | null;
   /** A leg whose way is told and whose length is being told. */
-  readonly pending: { readonly dir: Exclude<Direction, 'own angle'>; readonly typed: string } | null;
+  readonly pending: {
+    readonly dir: Exclude<Direction, 'own angle'>;
+    readonly typed: string;
+    /** Turn to the told side in degrees, where it is not a right angle. */
+    readonly turnDeg?: number;
+  } | null;
   /** A told leg that is being told again. */
   readonly changing: { readonly step: number; readonly typed: string } | null;
   /** Runs that wait while a branch off them is told. */

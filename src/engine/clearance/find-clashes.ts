@@ -57,7 +57,7 @@ function jointsOf(network: Network, one: Pipe, other: Pipe): Xyz[] {
 }
 
 /** A fitting reaches about two diameters from its centre. */
-const FITTING_REACH = 2;
+const FITTING_REACH = constant('pipe-judgement', 'fitting reach', 'diameters');
 
 /** Do they end at one place? */
 const meet = ({ edge }: Pipe, other: Pipe): boolean =>

@@ -1,11 +1,11 @@
-import { word } from '../../reference/figure.ts';
+import { constant, word } from '../../reference/figure.ts';
 import type { Piece } from '../../report/piece.ts';
 import type { Crossing } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
 import { saySize } from '../say-names.ts';
 
 /** Square through a wall within this many degrees; a pipe that lies along inside a wall is chased, not sleeved. */
-const ACROSS_DEG = 30;
+const ACROSS_DEG = constant('pipe-judgement', 'through a wall', 'degrees');
 
 export const goesThrough = (c: Crossing): boolean => c.opening === null && c.angleDeg >= ACROSS_DEG;
 

@@ -89,6 +89,7 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
     lines: linesOf(plan, chosen, pieces),
     legs: legFacts(given),
     runs,
+    reach: [],
     sources: sourcesOf(citesIn(findings, written, runs)),
     counts: {
       stop: count(findings, 'stop'),

@@ -26,6 +26,35 @@ export interface RunFacts {
   readonly workings: readonly Working[];
 }
 
+/** Something in the way of water that must run down, and where. */
+export interface ReachBlock {
+  readonly what: string;
+  /** Runs, points, voids, walls, openings or rooms. */
+  readonly ids: readonly string[];
+  readonly storey: string;
+  readonly at: { readonly x: number; readonly y: number; readonly z: number };
+}
+
+/**
+ * Can water from this appliance run down to this end by itself? `way` is the way that was tried, as places from the
+ * appliance to the end, falling all along; empty where none was found. `arrivesMm` is how far above the end it arrives (below zero: too low).
+ */
+export interface ReachAnswer {
+  readonly appliance: string;
+  readonly service: 'condensate' | 'boilerRelief';
+  readonly end: string;
+  readonly state: 'pass' | 'check' | 'stop' | 'cantTell';
+  readonly storey: string;
+  readonly way: readonly { readonly x: number; readonly y: number; readonly z: number }[];
+  readonly lengthM: Quantity | null;
+  readonly dropMm: Quantity | null;
+  readonly arrivesMm: Quantity | null;
+  /** Lowest the appliance may hang for this end still to be reached; null where height does not help. */
+  readonly leastHeightMm: Quantity | null;
+  readonly blocks: readonly ReachBlock[];
+  readonly say: string;
+}
+
 /** Text of a cited document, so that a reader of the report needs no other file. */
 export interface CitedSource {
   readonly id: string;
@@ -46,6 +75,7 @@ export interface Report {
   readonly lines: readonly Line[];
   readonly legs: readonly LegFacts[];
   readonly runs: readonly RunFacts[];
+  readonly reach: readonly ReachAnswer[];
   readonly sources: readonly CitedSource[];
   readonly counts: { readonly stop: number; readonly check: number; readonly note: number; readonly cantTell: number };
 }

@@ -14,6 +14,22 @@ export const basis = record({
   designReturnC: v.nullable(finite),
 });
 
+/** Somebody's leave for the work: of what, from whom, when asked and when given. */
+const permission = record({ what: text, from: text, asked: v.nullable(date), given: v.nullable(date), note: text });
+
+/** What was read on the day of the survey: "standing gas pressure", a figure and its unit. */
+const reading = record({
+  what: text,
+  value: v.nullable(finite),
+  unit: text,
+  on: v.nullable(date),
+  place: text,
+  note: text,
+});
+
+/** Something that must be decided or done before a day: before the pour, before the plaster. */
+const holdPoint = record({ what: text, before: text, on: v.nullable(date), owner: text, done: v.boolean() });
+
 /** Who, where and why, in the user's own words. All of it stays on the device. */
 export const job = record({
   address: text,
@@ -21,7 +37,13 @@ export const job = record({
   owner: text,
   reason: text,
   note: text,
+  permissions: v.exactOptional(v.array(permission)),
+  readings: v.exactOptional(v.array(reading)),
+  holdPoints: v.exactOptional(v.array(holdPoint)),
 });
 
 export type Basis = v.InferOutput<typeof basis>;
+export type Permission = v.InferOutput<typeof permission>;
+export type Reading = v.InferOutput<typeof reading>;
+export type HoldPoint = v.InferOutput<typeof holdPoint>;
 export type Job = v.InferOutput<typeof job>;

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { finite, heightRef, id, mm, optionOf, outline, positiveMm, record, sureness, text, xy } from './parts.ts';
+import { date, finite, heightRef, id, mm, optionOf, outline, positiveMm, record, sureness, text, xy } from './parts.ts';
 
 /** `floorMm` is the finished floor above the datum; `ceilingMm` and `buildUpMm` are taken from that floor, up and down. */
 export const storey = record({
@@ -21,6 +21,12 @@ export const wall = record({
   construction: text,
   /** Solid of the top; null goes up to the ceiling. */
   heightMm: v.nullable(positiveMm),
+  /** Shared with another dwelling, or must hold back fire. Null or left out: not told. */
+  party: v.exactOptional(v.nullable(v.boolean())),
+  fire: v.exactOptional(v.nullable(v.boolean())),
+  /** Thickness of the leaf a chase would be cut in, without finishes; and whether its blocks are hollow. */
+  leafMm: v.exactOptional(v.nullable(positiveMm)),
+  hollow: v.exactOptional(v.nullable(v.boolean())),
   option: optionOf,
   sureness,
 });
@@ -94,12 +100,18 @@ export const joists = record({
   exceptions: v.array(joistException),
 });
 
-/** A space in a floor, a ceiling, a box or a slab: outline less holes, between two heights. */
+/** One layer of a solid floor, from the top down. */
+const layer = record({ what: text, thicknessMm: positiveMm });
+
+/**
+ * A space in a floor, a ceiling, a box, a slab or a wall (a chase): outline less holes, between two heights. `sealed`: a box, an
+ * acoustic or sealed ceiling lets no gas out. `layers` and `pourDate` belong to a slab that is there or still to be cast.
+ */
 export const voidRecord = record({
   id: id<'void'>(),
   storey: id<'storey'>(),
   name: text,
-  kind: v.picklist(['floor', 'ceiling', 'boxing', 'slab', 'duct']),
+  kind: v.picklist(['floor', 'ceiling', 'boxing', 'slab', 'duct', 'chase']),
   outline,
   holes: v.array(outline),
   bottom: v.nullable(heightRef),
@@ -108,6 +120,11 @@ export const voidRecord = record({
   bearings: v.array(bearing),
   ventilated: v.nullable(v.boolean()),
   mayBeCut: v.nullable(v.boolean()),
+  sealed: v.exactOptional(v.nullable(v.boolean())),
+  /** Free area of its ventilation openings, as measured. */
+  ventAreaCm2: v.exactOptional(v.nullable(finite)),
+  layers: v.exactOptional(v.array(layer)),
+  pourDate: v.exactOptional(v.nullable(date)),
   option: optionOf,
   sureness,
 });

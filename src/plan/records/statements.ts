@@ -1,9 +1,13 @@
 import * as v from 'valibot';
-import { date, finite, id, mm, record, text } from './parts.ts';
+import { date, finite, id, mm, positiveMm, record, text } from './parts.ts';
+import { connection } from './pipework.ts';
 
 /** What becomes of a surveyed thing when an option is built. A thing with no fate is kept. */
 const fate = v.picklist(['keep', 'strip', 'cap']);
 export const option = record({ id: id<'option'>(), name: text, note: text, fates: v.record(v.string(), fate) });
+
+/** A place in a picture, pixels from its upper left. */
+const pixel = record({ x: finite, y: finite });
 
 /** A finding somebody has seen. It keeps what was found, and opens again when that gets worse. */
 export const acknowledgement = record({
@@ -40,9 +44,23 @@ export const listEdit = record({
 });
 
 /** A boiler, cylinder, hob… typed once from its sheet and carried inside the plan that uses it. */
-export const thing = record({ id: id<'thing'>(), kind: text, name: text, fields: v.record(v.string(), v.unknown()) });
+export const thing = record({
+  id: id<'thing'>(),
+  kind: text,
+  name: text,
+  fields: v.record(v.string(), v.unknown()),
+  /** Case and tails as its sheet gives them, in the frame of a point. Left out: as its kind makes them. */
+  size: v.exactOptional(record({ widthMm: positiveMm, depthMm: positiveMm, heightMm: positiveMm })),
+  connections: v.exactOptional(v.array(connection)),
+});
 
-/** A photo or traced plan: its bytes live outside the plan under their hash; this says what it is and where it lies. */
+/**
+ * A photo or traced plan: its bytes live outside the plan under their hash; this says what it is and where it lies.
+ * `on` is the storey or the wall face ("WALL:left") a trace lies under, or the thing a photo is of. `place.x`, `place.y` is
+ * where the picture's lower left corner lies, in mm of that plane. With `square`, four corners in the picture (pixels from
+ * its upper left; lower left, lower right, upper right, upper left of something upright and known) lie on a rectangle of that size, whose
+ * lower left corner then is at the place. `pin` is where a photo was taken of.
+ */
 export const blobRef = record({
   id: id<'blobRef'>(),
   hash: id<'blobHash'>(),
@@ -51,8 +69,19 @@ export const blobRef = record({
   mediaType: text,
   on: v.nullable(v.string()),
   place: v.nullable(
-    record({ x: mm, y: mm, mmPerPixel: finite, angleDeg: finite, opacity: finite, locked: v.boolean() }),
+    record({
+      x: mm,
+      y: mm,
+      mmPerPixel: finite,
+      angleDeg: finite,
+      opacity: finite,
+      locked: v.boolean(),
+      square: v.exactOptional(
+        record({ corners: v.pipe(v.array(pixel), v.length(4)), widthMm: positiveMm, heightMm: positiveMm }),
+      ),
+    }),
   ),
+  pin: v.exactOptional(v.nullable(record({ storey: id<'storey'>(), x: mm, y: mm }))),
 });
 
 export type Option = v.InferOutput<typeof option>;

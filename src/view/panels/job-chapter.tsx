@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Basis, Job } from '../../plan/records/basis.ts';
+import type { Basis } from '../../plan/records/basis.ts';
 import type { Storey } from '../../plan/records/building.ts';
 import { useEditorState } from '../app/use-session.ts';
 import { ChoiceKeys } from './inspect/choice-keys.tsx';
@@ -13,7 +13,11 @@ const GASES = [
   { value: 'propane', label: 'propane' },
 ] as const;
 
-const LINES: readonly { readonly key: keyof Job; readonly label: string; readonly rows: number }[] = [
+const LINES: readonly {
+  readonly key: 'reason' | 'address' | 'customer' | 'owner' | 'note';
+  readonly label: string;
+  readonly rows: number;
+}[] = [
   { key: 'reason', label: 'What is to be done', rows: 2 },
   { key: 'address', label: 'Address', rows: 2 },
   { key: 'customer', label: 'Customer', rows: 1 },

@@ -25,10 +25,11 @@ describe('every kind of record', () => {
 
   test.each(RECORD_MAPS)('%s: lacks no field that it needs', (map) => {
     const [record] = fc.sample(arbitraryOf(recordOf(map)), { numRuns: 1, seed: 11 }) as [Record<string, unknown>];
-    const entries = (recordOf(map) as unknown as { entries: Record<string, unknown> }).entries;
-    for (const field of Object.keys(entries)) {
-      const { [field]: _left, ...rest } = record;
-      expect(v.is(recordOf(map), rest), field).toBe(false);
+    const entries = (recordOf(map) as unknown as { entries: Record<string, { type: string }> }).entries;
+    for (const [field, { type }] of Object.entries(entries)) {
+      const { [field]: _left, ...rest } = { ...record };
+      // What a later minor version added may be left out: older files do.
+      expect(v.is(recordOf(map), rest), field).toBe(type === 'exact_optional');
     }
   });
 });

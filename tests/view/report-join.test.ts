@@ -18,6 +18,7 @@ const reportOf = (revision: number, chosen: Case = after, plan = 'p'): Report =>
   lines: [],
   legs: [],
   runs: [],
+  reach: [],
   sources: [],
   counts: { stop: 0, check: 0, note: 0, cantTell: 0 },
 });

@@ -32,6 +32,7 @@ const reportWith = (rows: readonly Row[]): Report => ({
   lines: [],
   legs: [],
   runs: [],
+  reach: [],
   sources: [],
   counts: { stop: 0, check: 0, note: 0, cantTell: 0 },
 });

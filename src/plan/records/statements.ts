@@ -81,6 +81,8 @@ export const blobRef = record({
       ),
     }),
   ),
+  /** Width and height in pixels, as it is kept. */
+  pixels: v.exactOptional(record({ width: finite, height: finite })),
   pin: v.exactOptional(v.nullable(record({ storey: id<'storey'>(), x: mm, y: mm }))),
 });
 

@@ -1,7 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Vec, View } from '../drawing/display-list.ts';
 import type { Case, Plan } from '../plan/plan.ts';
-import type { HeightRef, Xyz } from '../plan/records/parts.ts';
+import type { HeightRef, Xy, Xyz } from '../plan/records/parts.ts';
 import type { Joining, Tube } from '../plan/records/pipework.ts';
 
 /** What the editor shows the world. Everything in it may be read by the view; only the editor writes it. */
@@ -50,6 +50,15 @@ export interface InHand {
   readonly voidKind: 'floor' | 'ceiling' | 'boxing' | 'slab' | 'duct';
   readonly wallThicknessMm: number;
   readonly wallConstruction: string;
+  /** The picture under the drawing that is being laid, what is done with it, and the places tapped for that. */
+  readonly trace: TraceInHand | null;
+}
+
+export interface TraceInHand {
+  readonly blobRef: string;
+  /** move: dragged. scale, level: by two places. square: by four corners of something upright. */
+  readonly doing: 'move' | 'scale' | 'level' | 'square';
+  readonly taps: readonly Xy[];
 }
 
 /** Pan and zoom of one pane: never in history, never in the file. */

@@ -30,6 +30,7 @@ export function startInHand(storey: string, assumptions: Assumptions): InHand {
     voidKind: 'ceiling',
     wallThicknessMm: assumptions.wallThicknessMm,
     wallConstruction: 'block',
+    trace: null,
   };
 }
 

@@ -3,7 +3,7 @@ import { id } from '../../plan/records/parts.ts';
 import { blobRef } from '../../plan/records/statements.ts';
 import { defineCommand, refuse } from './define-command.ts';
 
-const { hash, kind, name, mediaType, on, place } = blobRef.entries;
+const { hash, kind, name, mediaType, on, place, pixels, pin } = blobRef.entries;
 
 /** Pins a photo, sheet or traced plan, whose bytes lie elsewhere. Without `blobRef` a new one is made. */
 export default defineCommand({
@@ -17,6 +17,8 @@ export default defineCommand({
     mediaType,
     on: v.optional(on, null),
     place: v.optional(place, null),
+    pixels,
+    pin,
   }),
   run(draft, args, ctx) {
     const { blobRef, ...told } = args;

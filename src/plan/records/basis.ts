@@ -30,6 +30,9 @@ const reading = record({
 /** Something that must be decided or done before a day: before the pour, before the plaster. */
 const holdPoint = record({ what: text, before: text, on: v.nullable(date), owner: text, done: v.boolean() });
 
+/** What the title block of a sheet tells besides the job: its number, the day it is given out, and what changed since the last. */
+const issue = record({ number: text, revision: text, reason: text, createdBy: text, on: v.nullable(date) });
+
 /** Who, where and why, in the user's own words. All of it stays on the device. */
 export const job = record({
   address: text,
@@ -40,10 +43,12 @@ export const job = record({
   permissions: v.exactOptional(v.array(permission)),
   readings: v.exactOptional(v.array(reading)),
   holdPoints: v.exactOptional(v.array(holdPoint)),
+  issue: v.exactOptional(issue),
 });
 
 export type Basis = v.InferOutput<typeof basis>;
 export type Permission = v.InferOutput<typeof permission>;
 export type Reading = v.InferOutput<typeof reading>;
 export type HoldPoint = v.InferOutput<typeof holdPoint>;
+export type Issue = v.InferOutput<typeof issue>;
 export type Job = v.InferOutput<typeof job>;

@@ -10,6 +10,8 @@ const Inspect = lazy(() => import('./inspect/inspect.tsx').then((m) => ({ defaul
 const JobChapter = lazy(() => import('./job-chapter.tsx').then((m) => ({ default: m.JobChapter })));
 const ListChapter = lazy(() => import('./list-chapter.tsx').then((m) => ({ default: m.ListChapter })));
 
+const TracesChapter = lazy(() => import('../traces/traces-chapter.tsx').then((m) => ({ default: m.TracesChapter })));
+
 /** What stands in a chapter. Sections of the report need no entry here. */
 export function ChapterBody({ id }: { readonly id: string }) {
   return (
@@ -34,6 +36,8 @@ function Body({ id }: { readonly id: string }) {
       return <RunsChapter />;
     case 'things':
       return <ThingsChapter />;
+    case 'traces':
+      return <TracesChapter />;
     case 'job':
       return <JobChapter />;
     case 'inspect':

@@ -48,6 +48,8 @@ export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, repor
   found.push({ id: 'runs', title: 'Runs', answer: runs === 0 ? 'none yet' : plural(runs, 'run') });
   const things = Object.keys(plan.points).length + Object.keys(plan.rooms).length + Object.keys(plan.walls).length;
   found.push({ id: 'things', title: 'Things', answer: things === 0 ? 'none yet' : plural(things, 'thing') });
+  const traces = Object.values(plan.blobRefs).filter((b) => b.kind === 'trace').length;
+  found.push({ id: 'traces', title: 'Pictures under', answer: traces === 0 ? 'none' : plural(traces, 'picture') });
   found.push({ id: 'job', title: 'Job and basis', answer: plan.basis.gas === 'propane' ? 'propane' : 'natural gas' });
   return found;
 }

@@ -35,6 +35,14 @@ function useFollowSelection(): void {
   }, [selection]);
 }
 
+/** A picture is laid from its chapter: what is done with it stands there. */
+function useFollowTracing(): void {
+  const tracing = useEditorState((s) => s.tool === 'trace');
+  useEffect(() => {
+    if (tracing) openChapter('traces');
+  }, [tracing]);
+}
+
 /** What is told where there is room for one answer: the open chapter's where it is one of the report's, else the first. */
 function mainOf(chapters: readonly Chapter[], open: Chapter): Chapter {
   const isAnswer = (c: Chapter): boolean => c.id.startsWith('section:');
@@ -46,6 +54,7 @@ export function Panel() {
   const { chapters, open } = useChapters();
   const folded = useScreen((s) => s.folded);
   useFollowSelection();
+  useFollowTracing();
   if (!open) return null;
   return (
     <>
@@ -141,6 +150,7 @@ export function SheetPanel() {
   const { chapters, open } = useChapters();
   const stop = useScreen((s) => s.sheetStop);
   useFollowSelection();
+  useFollowTracing();
   if (!open) return null;
   const told = mainOf(chapters, open);
   return (

@@ -1,11 +1,12 @@
 import Konva from 'konva/lib/Core';
 import type { Layer as LayerNode } from 'konva/lib/Layer';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { Fragment, useEffect, useMemo, useRef, useState } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
 import type { Camera, Pane } from '../../editor/editor-api.ts';
 import { useEditor, useReport, useSession } from '../app/use-session.ts';
 import { theme } from '../look/theme.ts';
+import { TraceShapes } from '../traces/trace-shapes.tsx';
 import { STILL_GROUPS, WORK_GROUPS } from './culled.ts';
 import { drawCounts, type LayerName, type PaneName } from './draw-counts.ts';
 import { frameOf, shiftBetween } from './frame-of.ts';
@@ -18,6 +19,9 @@ import { type PlacedMark, useHidden, usePicture } from './picture.ts';
 const MOST_PIXEL_RATIO = 2;
 /** A wheel has no end: the drawing is made sharp again when it has been still for so long. */
 const REST_MS = 130;
+
+/** A picture lies over the tint of rooms or of the wall looked at, and under every line. */
+const ABOVE_TRACES = { plan: 'wall', face: 'opening' } as const;
 
 Konva.pixelRatio = Math.min(globalThis.devicePixelRatio ?? 1, MOST_PIXEL_RATIO);
 
@@ -155,7 +159,10 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
       <Stage width={width} height={height} listening={false}>
         <Layer ref={layer('still')} name="still" listening={false}>
           {STILL_GROUPS.map((g) => (
-            <PaintedGroup key={g} parts={picture.group(g)} frame={frame} theme={shown} />
+            <Fragment key={g}>
+              {g === ABOVE_TRACES[view.kind] && <TraceShapes view={view} frame={frame} />}
+              <PaintedGroup parts={picture.group(g)} frame={frame} theme={shown} />
+            </Fragment>
           ))}
         </Layer>
         <Layer ref={layer('work')} name="work" listening={false}>

@@ -39,6 +39,7 @@ function startState({ plan, assumptions }: EditorSetup): EditorState {
     inHand: startInHand(storey, assumptions),
     caught: null,
     typed: '',
+    ask: null,
     said: null,
   };
 }

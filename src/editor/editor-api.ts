@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
+import type { AssumedJoists, VoidChoices } from '../catalogue/void-choices.ts';
 import type { Vec, View } from '../drawing/display-list.ts';
 import type { Case, Plan } from '../plan/plan.ts';
 import type { HeightRef, Xy, Xyz } from '../plan/records/parts.ts';
@@ -27,14 +28,58 @@ export interface EditorState {
   readonly caught: string | null;
   /** Digits typed for the live leg or wall; empty where none were. */
   readonly typed: string;
+  /** What the tool in hand asks to be typed, with keys for it; null where it asks nothing. */
+  readonly ask: Ask | null;
   /** The last refusal or note in words; cleared by the next command. */
   readonly said: { readonly text: string; readonly refusal: boolean; readonly n: number } | null;
 }
 
+/**
+ * What a tool asks to be typed, shown as a pad of keys. Each key is given to `Editor.key` by its name, so that the pad and
+ * a keyboard do the same; digits, "Backspace" and "Enter" are always there where `figure` is not null.
+ */
+export interface Ask {
+  /** What the figure is, in a few words: "Wall 3, inside". */
+  readonly title: string;
+  /** What was typed so far; null where only a place is asked for. */
+  readonly figure: string | null;
+  readonly unit: string;
+  /** Notes under the figure: what was caught, a closing error. */
+  readonly says: readonly string[];
+  readonly rows: readonly (readonly AskKey[])[];
+  /** What Enter is called; null where it does nothing now. */
+  readonly enter: string | null;
+}
+
+export interface AskKey {
+  readonly key: string;
+  readonly label: string;
+  readonly icon?: string;
+  /** One of several ways, and the one that counts. */
+  readonly on?: boolean;
+}
+
 export interface Selected {
-  readonly map: 'walls' | 'openings' | 'points' | 'runs' | 'legs' | 'nodes' | 'items' | 'voids' | 'rooms' | 'stretches';
+  readonly map:
+    | 'walls'
+    | 'openings'
+    | 'points'
+    | 'runs'
+    | 'legs'
+    | 'nodes'
+    | 'items'
+    | 'voids'
+    | 'rooms'
+    | 'stretches'
+    | 'roofs'
+    | 'grounds';
   readonly id: string;
 }
+
+export type Sizes = 'inside' | 'outside' | 'middle';
+
+/** `outline`: by its corners. `holes`, `joist`, `first` and `bearing` change the chosen void. */
+export type VoidTask = 'room' | 'outline' | 'hole' | 'joist' | 'first' | 'bearing';
 
 export interface InHand {
   readonly service: string;
@@ -47,9 +92,23 @@ export interface InHand {
   readonly pointKind: string;
   readonly itemKind: string;
   readonly openingKind: 'door' | 'window' | 'vent' | 'archway';
-  readonly voidKind: 'floor' | 'ceiling' | 'boxing' | 'slab' | 'duct';
+  readonly voidKind: 'floor' | 'ceiling' | 'boxing' | 'slab' | 'duct' | 'chase';
+  /** What a tap of the void tool takes: the whole room, or a corner of an outline; or what is done to the chosen void. */
+  readonly voidTask: VoidTask;
+  /** The joist that was tapped last, by its index; null where none was. */
+  readonly joist: { readonly void: string; readonly index: number } | null;
+  /** What was told of the last joists and boxes, and is offered again; null where nothing was. */
+  readonly centresMm: number | null;
+  readonly joistDepthMm: number | null;
+  readonly boxDepthMm: number | null;
   readonly wallThicknessMm: number;
   readonly wallConstruction: string;
+  /** What a typed length of a wall or room is taken between: inside faces, outside faces, middle lines. */
+  readonly sizes: Sizes;
+  /** What the next room is used for; empty: not told. */
+  readonly roomUse: string;
+  /** What the ground that is levelled next is made of. */
+  readonly groundKind: string;
   /** The picture under the drawing that is being laid, what is done with it, and the places tapped for that. */
   readonly trace: TraceInHand | null;
 }
@@ -158,6 +217,9 @@ export interface Assumptions {
   readonly standOffMm: number;
   /** Size of an opening of each kind, until one of that kind has been drawn; where not told, the first one is dragged. */
   readonly openings?: Readonly<Partial<Record<InHand['openingKind'], OpeningSize>>>;
+  /** Joists nobody has seen, and the sizes offered as keys; where they are left out nothing is asked of joists. */
+  readonly joists?: AssumedJoists;
+  readonly voidChoices?: VoidChoices;
 }
 
 export interface OpeningSize {

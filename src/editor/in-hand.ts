@@ -28,8 +28,16 @@ export function startInHand(storey: string, assumptions: Assumptions): InHand {
     itemKind: 'isolation-valve',
     openingKind: 'door',
     voidKind: 'ceiling',
+    voidTask: 'room',
+    joist: null,
+    centresMm: null,
+    joistDepthMm: null,
+    boxDepthMm: null,
     wallThicknessMm: assumptions.wallThicknessMm,
     wallConstruction: 'block',
+    sizes: 'inside',
+    roomUse: '',
+    groundKind: '',
     trace: null,
   };
 }

@@ -61,6 +61,7 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
         store.setState({ draft: draft === null ? null : { ...BLANK, pane: store.getState().panes.active, ...draft } }),
       caught: (caught) => store.setState({ caught }),
       typed: (typed) => store.setState({ typed }),
+      ask: (ask) => store.setState({ ask }),
       commit(command, args): Outcome {
         if (!may.commit) throw new Error(`"${command}" was committed where nothing may be`);
         if (commits > 0) throw new Error(`"${command}" is a second step in one gesture`);
@@ -161,7 +162,7 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
       if (!next) return false;
       within(() => chart.leave());
       chart = next;
-      store.setState({ tool: id, toolState: chart.state(), draft: null, caught: null, typed: '', candidates: [] });
+      store.setState({ tool: id, toolState: chart.state(), draft: null, caught: null, typed: '', ask: null, candidates: [] });
       return true;
     },
     path: () => chart.path(),

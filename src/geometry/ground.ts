@@ -1,4 +1,5 @@
 import type { Plan } from '../plan/plan.ts';
+import type { Ground } from '../plan/records/building.ts';
 import type { Xy } from '../plan/records/parts.ts';
 
 export interface GroundLevel {
@@ -7,6 +8,13 @@ export interface GroundLevel {
   readonly z: number;
   /** From the place to the line that was levelled: far from it the figure says little. */
   readonly awayMm: number;
+}
+
+/** The storey whose floor lies nearest to a line of levels: where it is drawn. Undefined where there is no storey. */
+export function groundStorey(plan: Plan, ground: Ground): string | undefined {
+  const z = ground.line.reduce((sum, p) => sum + p.z, 0) / ground.line.length;
+  const off = (floorMm: number): number => Math.abs(floorMm - z);
+  return Object.values(plan.storeys).sort((p, q) => off(p.floorMm) - off(q.floorMm) || (p.id < q.id ? -1 : 1))[0]?.id;
 }
 
 /** Level of the ground nearest to a place; undefined where nobody levelled any. */

@@ -1,4 +1,5 @@
 import { buildingEntries, roomEntries } from './building-entries.ts';
+import { outsideEntries } from './outside-entries.ts';
 import { type Entry, type Gather, pipeworkEntries } from './pipework-entries.ts';
 import { pointEntries } from './point-entries.ts';
 
@@ -8,4 +9,5 @@ export function* entriesOf(g: Gather): Generator<Entry> {
   yield* pointEntries(g);
   yield* buildingEntries(g);
   yield* roomEntries(g);
+  yield* outsideEntries(g);
 }

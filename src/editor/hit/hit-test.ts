@@ -26,6 +26,8 @@ const MAPS: Readonly<Record<Exclude<EntryKind, 'connection'>, Selected['map']>> 
   wall: 'walls',
   void: 'voids',
   room: 'rooms',
+  roof: 'roofs',
+  ground: 'grounds',
 };
 
 /** Small before large, pipe before building: what can only be hit by aiming goes first. */
@@ -38,6 +40,8 @@ const RANK: Readonly<Record<EntryKind, number>> = {
   item: 4,
   opening: 5,
   wall: 6,
+  ground: 6,
+  roof: 7,
   void: 7,
   room: 8,
 };

@@ -18,7 +18,9 @@ export type EntryKind =
   | 'opening'
   | 'wall'
   | 'void'
-  | 'room';
+  | 'room'
+  | 'roof'
+  | 'ground';
 
 /** A record as it lies in a view, ready for the box index. */
 export interface Entry {

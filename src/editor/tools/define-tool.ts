@@ -1,7 +1,7 @@
 import type { Vec } from '../../drawing/display-list.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Xy } from '../../plan/records/parts.ts';
-import type { Assumptions, Draft, EditorState, InHand, KeyInput, Outcome, Selected } from '../editor-api.ts';
+import type { Ask, Assumptions, Draft, EditorState, InHand, KeyInput, Outcome, Selected } from '../editor-api.ts';
 import type { Hit } from '../hit/hit-test.ts';
 import type { Pick } from '../input/pick.ts';
 import type { PointerKind } from '../input/tolerance.ts';
@@ -39,6 +39,7 @@ export interface ToolContext<M> {
   draft(draft: Partial<Draft> | null): void;
   caught(word: string | null): void;
   typed(digits: string): void;
+  ask(what: Ask | null): void;
   commit(command: string, args: unknown): Outcome;
   /** Takes back the last step of the document. */
   undo(): Outcome;

@@ -52,11 +52,14 @@ function along(ctx: Ctx, hit: Hit): readonly Selected[] {
   return selection.length > 1 && selection.some((s) => sameThing(s, hit)) ? selection : [plain(hit)];
 }
 
+/** What no drag moves: it is changed by its form, or drawn anew. */
+const FIXED: ReadonlySet<string> = new Set(['rooms', 'voids', 'stretches', 'roofs', 'grounds']);
+
 /** What a press is about: a handle or what is chosen before what only lies on top. */
 function grabbed(ctx: Ctx): Hit | undefined {
   const hits = ctx.memory.pressed?.hits ?? [];
   const chosen = hits.find((h) => h.end || ctx.state.selection.some((s) => sameThing(s, h)));
-  const fixed = (h: Hit): boolean => h.map === 'rooms' || h.map === 'voids' || h.map === 'stretches';
+  const fixed = (h: Hit): boolean => FIXED.has(h.map);
   return chosen && !fixed(chosen) ? chosen : hits.find((h) => !fixed(h));
 }
 

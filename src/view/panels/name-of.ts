@@ -14,6 +14,8 @@ const MAP_WORD: Readonly<Record<Selected['map'], string>> = {
   voids: 'Void',
   rooms: 'Room',
   stretches: 'Unseen stretch',
+  roofs: 'Roof',
+  grounds: 'Ground level',
 };
 
 const sentence = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);

@@ -12,6 +12,8 @@ const MAPS: readonly Selected['map'][] = [
   'items',
   'stretches',
   'nodes',
+  'roofs',
+  'grounds',
 ];
 
 /** The records of a plan that some ids name; ids of nothing in it are left out. */

@@ -23,6 +23,8 @@ const more = [
   'storey.add',
   'thing.set',
   'group.set',
+  'blob.set',
+  'blob.set',
 ];
 
 function play(editor: Editor, id: string, seed: number): { ran: boolean; refused: boolean } {

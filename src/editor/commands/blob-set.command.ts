@@ -28,7 +28,17 @@ export default defineCommand({
     return [made];
   },
   example(plan, rng) {
-    const on = rng.pick([null, ...Object.keys(plan.points)]) ?? null;
-    return { hash: 'abc', kind: rng.pick(['photo', 'trace', 'sheet']), mediaType: 'image/png', on };
+    const mediaType = 'image/png';
+    if (rng.below(3) > 0) {
+      const place = { x: 20.04, y: 0, mmPerPixel: 5, angleDeg: 0, opacity: 0.5, locked: false };
+      const on = rng.pick(Object.keys(plan.storeys)) ?? null;
+      return { hash: 'abc', kind: 'trace', mediaType, on, place, pixels: { width: 1200, height: 900 } };
+    }
+    return {
+      hash: 'abc',
+      kind: rng.pick(['photo', 'sheet']),
+      mediaType,
+      on: rng.pick(Object.keys(plan.points)) ?? null,
+    };
   },
 });

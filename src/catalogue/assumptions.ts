@@ -1,4 +1,5 @@
 import { figure } from '../reference/figure.ts';
+import { assumedJoists, voidChoices } from './void-choices.ts';
 
 export interface AssumedHeight {
   readonly mm: number;
@@ -40,6 +41,8 @@ export function assumptions() {
     offFloorMm: assumed('floorRun').mm,
     wallThicknessMm: room('partition'),
     standOffMm: room('pipe off wall'),
+    joists: assumedJoists(),
+    voidChoices: voidChoices(),
     openings: {
       door: openingSize('door'),
       window: openingSize('window'),

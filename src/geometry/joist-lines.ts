@@ -45,7 +45,8 @@ interface Grid {
   readonly across: Xy;
 }
 
-function grid(joists: Joists): Grid {
+/** The way joists run, and the way they are counted. */
+export function grid(joists: Pick<Joists, 'wayDeg'>): Grid {
   const way = direction(joists.wayDeg);
   const side = left(way);
   const hair = 1e-9;

@@ -98,6 +98,8 @@ export const joists = record({
   bottom: v.nullable(heightRef),
   spanMm: v.nullable(positiveMm),
   exceptions: v.array(joistException),
+  /** Figures of these that nobody has seen: taken from what is usual. */
+  assumed: v.exactOptional(v.array(v.picklist(['kind', 'centresMm', 'first', 'depthMm', 'breadthMm', 'bottom']))),
 });
 
 /** One layer of a solid floor, from the top down. */

@@ -12,6 +12,8 @@ export interface TubeSpec {
   /** Ways it is joined, the usual one first. */
   readonly joinings: readonly Joining[];
   readonly services: readonly string[];
+  /** No longer laid: offered for pipe that was surveyed, never for new pipe. */
+  readonly onlyExisting?: boolean;
 }
 
 export interface TubeChoice {

@@ -17,3 +17,15 @@ export function sayTubeSize(tube: Tube): string {
 export function tubeOdMm(tube: Tube): number | undefined {
   return tube.size === null ? undefined : tubeKinds.get(tube.kind)?.odMm(tube.size);
 }
+
+/**
+ * Kinds that a pipe of a service may be said to be made of, sorted by id. `surveyed`: it was there before, and may be of a kind
+ * that is no longer laid. What it is made of `now` always stays among them.
+ */
+export function tubeKindsFor(service: string, surveyed: boolean, now: string): readonly TubeKind[] {
+  return [...tubeKinds.values()].filter(
+    (k) =>
+      k.id === now ||
+      ((surveyed || k.onlyExisting !== true) && (k.services.length === 0 || k.services.includes(service))),
+  );
+}

@@ -1,4 +1,4 @@
-import { tubeKinds } from '../../../catalogue/tubes.ts';
+import { tubeKinds, tubeKindsFor } from '../../../catalogue/tubes.ts';
 import type { Tube } from '../../../plan/records/pipework.ts';
 import { SelectBox } from './select-box.tsx';
 import { SizeKeys } from './size-keys.tsx';
@@ -11,13 +11,6 @@ interface Props {
   readonly surveyed: boolean;
   readonly legend?: string;
   readonly onChoose: (tube: Tube) => void;
-}
-
-/** Kinds of tube that a service may be laid in; the one it is laid in even where it may not. */
-function kindsFor(service: string, now: string): readonly { readonly value: string; readonly label: string }[] {
-  return [...tubeKinds.values()]
-    .filter((k) => k.services.length === 0 || k.services.includes(service) || k.id === now)
-    .map((k) => ({ value: k.id, label: k.label }));
 }
 
 /** Sizes of a tube as large keys: 15 22 28 35; and what it is made of. */
@@ -35,7 +28,7 @@ export function TubeKeys({ service, tube, disabled, surveyed, legend, onChoose }
       />
       <SelectBox
         label="Made of"
-        choices={kindsFor(service, tube.kind)}
+        choices={tubeKindsFor(service, surveyed, tube.kind).map((k) => ({ value: k.id, label: k.label }))}
         chosen={tube.kind}
         disabled={disabled}
         onChoose={(kind) => {

@@ -86,7 +86,7 @@ function drop(ctx: Ctx, at: Xy): void {
 /** Lays a picture under the drawing: drags it, or takes the places by which it is scaled, turned or squared. */
 export default defineTool<Memory>({
   id: 'trace',
-  label: 'Picture under',
+  label: 'Picture',
   key: 'y',
   order: 95,
   initial: 'idle',

@@ -1,6 +1,7 @@
 import type { View } from '../../drawing/display-list.ts';
 import type { Editor, Pane } from '../../editor/editor-api.ts';
 import { keepBlob } from '../../files/store/blobs.ts';
+import { lowerSheet } from '../app/screen.ts';
 import { storage } from '../app/storage.ts';
 import { askForPicture, takePicture } from './take-picture.ts';
 import { traceKey } from './trace-shapes.tsx';
@@ -48,6 +49,7 @@ export async function putPicture(editor: Editor, view: View): Promise<string | n
     const blobRef = outcome.made[0];
     if (blobRef !== undefined) editor.setInHand({ trace: { blobRef, doing: 'scale', taps: [] } });
     editor.setTool('trace');
+    lowerSheet();
     return null;
   } catch (error) {
     return error instanceof Error ? error.message : String(error);

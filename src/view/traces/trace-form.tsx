@@ -1,7 +1,8 @@
-import { useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { TraceInHand } from '../../editor/editor-api.ts';
 import type { BlobRef } from '../../plan/records/statements.ts';
+import { lowerSheet } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { RadioKeys } from '../look/radio-keys.tsx';
 import { ChoiceKeys } from '../panels/inspect/choice-keys.tsx';
@@ -67,6 +68,7 @@ export function TraceForm({
         onChoose={(next) => {
           editor.setInHand({ trace: { blobRef: record.id, doing: next, taps: [] } });
           editor.setTool('trace');
+          lowerSheet();
         }}
       />
       <p className="field-help">{locked ? 'It is locked: unlock it to move it.' : SAYS[doing]}</p>
@@ -123,6 +125,17 @@ export function TraceForm({
   );
 }
 
+/** What is asked now is brought into view: on a phone little of the panel is seen beside the drawing. */
+function Asked({ children }: { readonly children: ReactNode }) {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => place.current?.scrollIntoView({ block: 'center' }), []);
+  return (
+    <div className="trace-form" ref={place}>
+      {children}
+    </div>
+  );
+}
+
 /** The length, or the width and height, once the places have been tapped. */
 function Known({ trace }: { readonly trace: TraceInHand }) {
   const editor = useEditor();
@@ -150,7 +163,7 @@ function Known({ trace }: { readonly trace: TraceInHand }) {
     done(run('trace.square', { blobRef, corners: taps, widthMm, heightMm }));
   if (doing === 'scale') {
     return (
-      <>
+      <Asked>
         <NumberBox
           label="It is this long"
           value={null}
@@ -162,11 +175,11 @@ function Known({ trace }: { readonly trace: TraceInHand }) {
           onSet={(v) => typeof v === 'number' && scale(v)}
         />
         <KnownKeys doing="scale" disabled={disabled} onScale={scale} onSquare={square} />
-      </>
+      </Asked>
     );
   }
   return (
-    <>
+    <Asked>
       <div className="pair">
         <NumberBox
           label="Width"
@@ -195,6 +208,6 @@ function Known({ trace }: { readonly trace: TraceInHand }) {
         />
       </div>
       <KnownKeys doing="square" disabled={disabled} onScale={scale} onSquare={square} />
-    </>
+    </Asked>
   );
 }

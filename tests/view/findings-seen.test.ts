@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { emptyPlan } from '../../src/plan/empty-plan.ts';
 import type { Plan } from '../../src/plan/plan.ts';
+import { acknowledged } from '../../src/report/acknowledged.ts';
 import type { Finding } from '../../src/report/finding.ts';
 import { between, exact, type Quantity } from '../../src/report/quantity.ts';
 import { sayChange } from '../../src/view/a11y/live-region.tsx';
-import { acknowledged } from '../../src/view/panels/acknowledged.ts';
 import { sayCounts } from '../../src/view/panels/chapters.ts';
 import { keyed } from '../../src/view/panels/keyed.ts';
 

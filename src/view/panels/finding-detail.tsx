@@ -1,4 +1,5 @@
 import { lazy, Suspense, useEffect, useId, useRef, useState } from 'react';
+import { acknowledged } from '../../report/acknowledged.ts';
 import type { Finding } from '../../report/finding.ts';
 import type { Quantity } from '../../report/quantity.ts';
 import { lowerSheet, openFinding } from '../app/screen.ts';
@@ -6,7 +7,6 @@ import { isFocusLost } from '../app/use-focus-back.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { FindingMark } from '../look/mark.tsx';
-import { acknowledged } from './acknowledged.ts';
 import { goToFinding } from './go-to-finding.ts';
 import { keyed } from './keyed.ts';
 import { Cites } from './rows/cites.tsx';

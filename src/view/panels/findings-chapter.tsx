@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { nameFindings } from '../../drawing/labels/finding-names.ts';
+import { acknowledged } from '../../report/acknowledged.ts';
 import type { Finding } from '../../report/finding.ts';
 import { openFinding } from '../app/screen.ts';
 import { isFocusLost } from '../app/use-focus-back.ts';
 import { useEditor, useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { FindingMark } from '../look/mark.tsx';
-import { acknowledged } from './acknowledged.ts';
 import { FindingDetail } from './finding-detail.tsx';
 import { goToFinding } from './go-to-finding.ts';
 import './findings.css';

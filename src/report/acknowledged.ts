@@ -1,6 +1,6 @@
-import type { Plan } from '../../plan/plan.ts';
-import type { Acknowledgement } from '../../plan/records/statements.ts';
-import type { Finding } from '../../report/finding.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { Acknowledgement } from '../plan/records/statements.ts';
+import type { Finding } from './finding.ts';
 
 /** What was said about a finding, and whether it still holds: what was found may have got worse since. */
 export interface Acknowledged {

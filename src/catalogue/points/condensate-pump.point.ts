@@ -6,6 +6,7 @@ import { tail } from '../tail.ts';
 
 const fields = [
   numberField('liftM', 'Lifts up to', 'm', { max: 20 }),
+  numberField('runM', 'Pumps along up to', 'm', { max: 200 }),
   yesNoField('overflowStops', 'Overflow switch stops the boiler'),
 ];
 
@@ -15,7 +16,7 @@ export default definePoint({
   ...spoken('Condensate pump', fields),
   letter: 'CP',
   group: 'drain',
-  role: { in: 'end', out: 'source' },
+  role: { in: 'end', out: 'source', boilerRelief: 'end' },
   hostedOnWall: true,
   assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.
@@ -24,6 +25,6 @@ export default definePoint({
     tail('in', 'condensate', 'In', '21.5', [-s.widthMm / 4, s.depthMm / 2, s.heightMm], 'up'),
     tail('out', 'condensate', 'Hose out', '10', [s.widthMm / 4, s.depthMm / 2, s.heightMm], 'up'),
   ],
-  defaults: { liftM: null, overflowStops: null },
+  defaults: { liftM: null, runM: null, overflowStops: null },
   ...boxed('CP'),
 });

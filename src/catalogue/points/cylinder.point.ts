@@ -9,6 +9,12 @@ const fields = [
   numberField('coilKw', 'Coil', 'kW', { max: 60 }),
   yesNoField('unvented', 'Unvented'),
   choiceField('valveOutlet', 'Safety valve outlet', { 'G1/2': 'G 1/2', 'G3/4': 'G 3/4', G1: 'G 1' }),
+  choiceField(
+    'tundish',
+    'Tundish',
+    { found: 'found on survey', missing: 'missing' },
+    'Only where none is drawn: what was seen at its safety valve.',
+  ),
 ];
 
 export default definePoint({
@@ -36,6 +42,6 @@ export default definePoint({
     tail('hotOut', 'hot', 'Hot out', '22', [0, s.depthMm / 2, s.heightMm], 'up'),
     tail('relief', 'discharge', 'Safety valve', '15', [-s.widthMm / 2, s.depthMm / 2, s.heightMm * 0.85], 'left'),
   ],
-  defaults: { litres: null, coilKw: null, unvented: true, valveOutlet: null },
+  defaults: { litres: null, coilKw: null, unvented: true, valveOutlet: null, tundish: null },
   ...round('CY'),
 });

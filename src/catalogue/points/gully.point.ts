@@ -7,6 +7,7 @@ import { tail } from '../tail.ts';
 const fields = [
   choiceField('drains', 'Drains to', { foul: 'foul or combined', surface: 'surface water' }),
   yesNoField('trapped', 'Trapped'),
+  yesNoField('belowGrating', 'Pipe ends below the grating, above the water'),
 ];
 
 export default definePoint({
@@ -24,7 +25,7 @@ export default definePoint({
     tail('condensate', 'condensate', 'Condensate', '32', [-s.widthMm / 4, s.depthMm / 2, s.heightMm], 'up'),
     tail('discharge', 'discharge', 'Discharge', '22', [s.widthMm / 4, s.depthMm / 2, s.heightMm], 'up'),
   ],
-  defaults: { drains: null, trapped: null },
+  defaults: { drains: null, trapped: null, belowGrating: null },
   planSymbol: (s) => [planBox(s), planRing(s), planMiddle(s, 'GY')],
   faceSymbol: (s) => [faceBox(s), faceMiddle(s, 'GY')],
 });

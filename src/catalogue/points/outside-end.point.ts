@@ -14,7 +14,8 @@ const fields = [
   }),
   numberField('aboveGroundMm', 'Above the ground', 'mm', { max: 20000 }),
   yesNoField('caged', 'Wire cage'),
-  yesNoField('sharedGround', 'Over shared ground'),
+  numberField('gutterM', 'From plastic gutters', 'm', { max: 100 }),
+  yesNoField('sharedGround', 'Over a path or shared ground'),
 ];
 
 export default definePoint({
@@ -29,7 +30,7 @@ export default definePoint({
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 60, depthMm: 60, heightMm: 60 },
   connections: (s) => [tail('in', 'discharge', 'Open end', '22', [0, s.depthMm / 2, s.heightMm], 'up')],
-  defaults: { ends: null, aboveGroundMm: null, caged: null, sharedGround: null },
+  defaults: { ends: null, aboveGroundMm: null, caged: null, gutterM: null, sharedGround: null },
   planSymbol: (s) => [planRing(s), ring(0, s.depthMm / 2, Math.min(s.widthMm, s.depthMm) / 10, true)],
   faceSymbol: (s) => [
     line(0, s.heightMm, 0, 0),

@@ -8,6 +8,12 @@ const fields = [
   numberField('litres', 'Holds', 'litres', { max: 2000 }),
   yesNoField('unvented', 'Unvented'),
   choiceField('valveOutlet', 'Safety valve outlet', { 'G1/2': 'G 1/2', 'G3/4': 'G 3/4', G1: 'G 1' }),
+  choiceField(
+    'tundish',
+    'Tundish',
+    { found: 'found on survey', missing: 'missing' },
+    'Only where none is drawn: what was seen at its safety valve.',
+  ),
   textField('heatedBy', 'Heated by'),
 ];
 
@@ -27,6 +33,6 @@ export default definePoint({
     tail('out', 'preheated', 'Preheated out', '22', [0, s.depthMm / 2, s.heightMm], 'up'),
     tail('relief', 'discharge', 'Safety valve', '15', [-s.widthMm / 2, s.depthMm / 2, s.heightMm * 0.85], 'left'),
   ],
-  defaults: { litres: null, unvented: true, valveOutlet: null, heatedBy: '' },
+  defaults: { litres: null, unvented: true, valveOutlet: null, tundish: null, heatedBy: '' },
   ...round('PV'),
 });

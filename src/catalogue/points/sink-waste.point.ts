@@ -4,7 +4,7 @@ import { spoken } from '../say-point.ts';
 import { round } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
-const fields = [yesNoField('aboveTrap', 'Entry above the trap')];
+const fields = [yesNoField('aboveTrap', 'Entry above the trap'), yesNoField('airBreak', 'Air break before it')];
 
 export default definePoint({
   id: 'sink-waste',
@@ -12,7 +12,7 @@ export default definePoint({
   ...spoken('Sink waste', fields),
   letter: 'W',
   group: 'drain',
-  role: { condensate: 'end' },
+  role: { condensate: 'end', boilerRelief: 'end' },
   hostedOnWall: true,
   assumedHeight: 'sinkTail',
   // Size of the drawn box: common practice, no source.
@@ -20,6 +20,6 @@ export default definePoint({
   connections: (s) => [
     tail('condensate', 'condensate', 'Above the trap', '21.5', [0, s.depthMm / 2, s.heightMm], 'up'),
   ],
-  defaults: { aboveTrap: true },
+  defaults: { aboveTrap: true, airBreak: null },
   ...round('W'),
 });

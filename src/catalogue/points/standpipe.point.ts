@@ -9,7 +9,7 @@ export default definePoint({
   ...spoken('Standpipe and trap', []),
   letter: 'SP',
   group: 'drain',
-  role: { condensate: 'end' },
+  role: { condensate: 'end', boilerRelief: 'end' },
   hostedOnWall: true,
   assumedHeight: 'floor',
   // Size of the drawn box: common practice, no source.

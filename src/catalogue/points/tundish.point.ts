@@ -1,10 +1,13 @@
 import { definePoint } from '../define-point.ts';
-import { textField } from '../field-specs.ts';
+import { textField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { letter, line, planMiddle, planRing } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
-const fields = [textField('serves', 'Serves')];
+const fields = [
+  textField('serves', 'Serves', 'Name of the vessel or boiler, where the pipe to it is not drawn.'),
+  yesNoField('seen', 'In sight of who lives there'),
+];
 
 export default definePoint({
   id: 'tundish',
@@ -21,7 +24,7 @@ export default definePoint({
     tail('in', 'discharge', 'From the valve', '15', [0, s.depthMm / 2, s.heightMm], 'up'),
     tail('out', 'discharge', 'To outside', '22', [0, s.depthMm / 2, 0], 'down'),
   ],
-  defaults: { serves: '' },
+  defaults: { serves: '', seen: null },
   planSymbol: (s) => [planRing(s), planMiddle(s, 'TD')],
   faceSymbol: (s) => [
     line(-s.widthMm / 2, s.heightMm, 0, s.heightMm * 0.4),

@@ -31,6 +31,8 @@ export interface FieldSpec {
   readonly max?: number;
   readonly choices?: readonly { readonly value: string; readonly label: string }[];
   readonly help?: string;
+  /** Fields of one heading stand together, folded away until they are wanted. Left out: among the first. */
+  readonly under?: string;
 }
 
 /** Does water or gas start here, or is it used up here? */

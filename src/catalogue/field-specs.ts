@@ -33,3 +33,7 @@ export const inputBasisField: FieldSpec = choiceField(
   { gross: 'gross', net: 'net', output: 'an output, no input' },
   'The data plate says which. Not told: both are tried.',
 );
+
+/** Fields that are only asked once the appliance's own sheet is at hand. */
+export const fromSheet = (...specs: readonly FieldSpec[]): readonly FieldSpec[] =>
+  specs.map((spec) => ({ ...spec, under: 'From its sheet' }));

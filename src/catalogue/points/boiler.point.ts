@@ -1,5 +1,5 @@
 import { definePoint, type Fields, type Size } from '../define-point.ts';
-import { choiceField, inputBasisField, numberField, yesNoField } from '../field-specs.ts';
+import { choiceField, fromSheet, inputBasisField, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { boxed } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -22,20 +22,43 @@ const fields = [
   numberField('inputKwHeating', 'Heat input, heating', 'kW', { max: 70 }),
   numberField('inputKwHotWater', 'Heat input, hot water', 'kW', { max: 70 }),
   inputBasisField,
-  numberField('rangeRatedKw', 'Heating turned down to', 'kW', {
-    max: 70,
-    help: 'It can be turned up again, so it does not shrink the load.',
-  }),
-  numberField('outputKw', 'Heat output', 'kW', {
-    max: 70,
-    help: 'An output is no load: the heat input sizes the pipe.',
-  }),
   numberField('hotLPerMin', 'Hot water', 'litres a minute', { max: 40 }),
   yesNoField('roomSealed', 'Room-sealed'),
-  numberField('clearFrontMm', 'Clear in front', 'mm', { max: 3000, help: "From the appliance's sheet." }),
-  numberField('clearSidesMm', 'Clear each side', 'mm', { max: 1000, help: "From the appliance's sheet." }),
-  numberField('clearAboveMm', 'Clear above', 'mm', { max: 2000, help: "From the appliance's sheet." }),
-  numberField('clearBelowMm', 'Clear below', 'mm', { max: 2000, help: "From the appliance's sheet." }),
+  ...fromSheet(
+    numberField('rangeRatedKw', 'Heating turned down to', 'kW', {
+      max: 70,
+      help: 'It can be turned up again, so it does not shrink the load.',
+    }),
+    numberField('outputKw', 'Heat output', 'kW', {
+      max: 70,
+      help: 'An output is no load: the heat input sizes the pipe.',
+    }),
+    numberField('leastInletMbar', 'Least gas pressure at its inlet', 'mbar', { max: 50 }),
+    numberField('clearFrontMm', 'Clear in front', 'mm', { max: 3000 }),
+    numberField('clearSidesMm', 'Clear each side', 'mm', { max: 1000 }),
+    numberField('clearAboveMm', 'Clear above', 'mm', { max: 2000 }),
+    numberField('clearBelowMm', 'Clear below', 'mm', { max: 2000 }),
+    numberField('flueMaxM', 'Flue, longest', 'm', { max: 60 }),
+    numberField('flueBend90M', 'Flue, each bend of 90 counts as', 'm', { max: 10 }),
+    numberField('flueBend45M', 'Flue, each bend of 45 counts as', 'm', { max: 10 }),
+    numberField('pumpHeadLeftKPa', 'Pump head left for the heating', 'kPa', {
+      max: 100,
+      help: 'At the design flow, from the curve in its sheet.',
+    }),
+    numberField('inletMaxC', 'Inlet water, warmest', '°C', {
+      max: 95,
+      help: 'What its cold tail may be fed with: it limits preheated water.',
+    }),
+    choiceField('reliefAt', 'Relief leaves', {
+      below: 'below, with the tails',
+      rear: 'at the rear',
+      left: 'at the left',
+      right: 'at the right',
+    }),
+    yesNoField('reliefKitAllowed', 'Relief kit allowed'),
+    yesNoField('condensatePumpAllowed', 'Condensate pump allowed'),
+    numberField('liftKg', 'Weight to lift', 'kg', { max: 200 }),
+  ),
 ];
 
 /**

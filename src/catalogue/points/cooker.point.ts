@@ -1,5 +1,5 @@
 import { definePoint } from '../define-point.ts';
-import { inputBasisField, numberField, yesNoField } from '../field-specs.ts';
+import { fromSheet, inputBasisField, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { faceBox, faceMiddle, line, planBox, ring } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -8,6 +8,11 @@ const fields = [
   numberField('inputKw', 'Heat input', 'kW', { max: 60 }),
   inputBasisField,
   yesNoField('hose', 'On a hose with a bayonet'),
+  ...fromSheet(
+    numberField('leastInletMbar', 'Least gas pressure at its inlet', 'mbar', { max: 50 }),
+    numberField('clearSidesMm', 'Clear each side', 'mm', { max: 1000 }),
+    numberField('liftKg', 'Weight to lift', 'kg', { max: 200 }),
+  ),
 ];
 
 export default definePoint({

@@ -1,5 +1,5 @@
 import { definePoint } from '../define-point.ts';
-import { inputBasisField, numberField, yesNoField } from '../field-specs.ts';
+import { fromSheet, inputBasisField, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { boxed } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -8,6 +8,11 @@ const fields = [
   numberField('inputKw', 'Heat input', 'kW', { max: 20 }),
   inputBasisField,
   yesNoField('roomSealed', 'Room-sealed'),
+  ...fromSheet(
+    numberField('leastInletMbar', 'Least gas pressure at its inlet', 'mbar', { max: 50 }),
+    numberField('clearFrontMm', 'Clear in front', 'mm', { max: 3000 }),
+    numberField('liftKg', 'Weight to lift', 'kg', { max: 100 }),
+  ),
 ];
 
 export default definePoint({

@@ -1,10 +1,18 @@
 import { definePoint } from '../define-point.ts';
-import { inputBasisField, numberField } from '../field-specs.ts';
+import { fromSheet, inputBasisField, numberField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { faceBox, faceMiddle, planBox, ring } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
-const fields = [numberField('inputKw', 'Heat input', 'kW', { max: 40 }), inputBasisField];
+const fields = [
+  numberField('inputKw', 'Heat input', 'kW', { max: 40 }),
+  inputBasisField,
+  ...fromSheet(
+    numberField('leastInletMbar', 'Least gas pressure at its inlet', 'mbar', { max: 50 }),
+    numberField('clearSidesMm', 'Clear each side', 'mm', { max: 1000 }),
+    numberField('liftKg', 'Weight to lift', 'kg', { max: 100 }),
+  ),
+];
 
 export default definePoint({
   id: 'hob',

@@ -23,6 +23,9 @@ const more = [
   'storey.add',
   'thing.set',
   'group.set',
+  'permission.set',
+  'reading.set',
+  'holdPoint.set',
   'blob.set',
   'blob.set',
 ];

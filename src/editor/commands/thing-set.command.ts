@@ -3,22 +3,28 @@ import { id } from '../../plan/records/parts.ts';
 import { thing } from '../../plan/records/statements.ts';
 import { defineCommand, refuse } from './define-command.ts';
 
-const { kind, name, fields } = thing.entries;
+const { kind, name, fields, size, connections } = thing.entries;
 
-/** A boiler, cylinder, hob… typed from its sheet and carried in the plan. Without `thing` a new one is made. */
+/**
+ * A boiler, cylinder, hob… typed from its sheet and carried in the plan. Without `thing` a new one is made. Points that use it
+ * stay as they are: a changed sheet is offered to them.
+ */
 export default defineCommand({
   id: 'thing.set',
   label: (args) => `keep ${args.name === '' ? args.kind : args.name}`,
-  args: v.object({ thing: v.optional(id<'thing'>()), kind, name, fields: v.optional(fields, {}) }),
+  args: v.object({ thing: v.optional(id<'thing'>()), kind, name, fields: v.optional(fields, {}), size, connections }),
   run(draft, args, ctx) {
-    if (args.thing !== undefined && !draft.things[args.thing]) refuse('That thing is no longer in the plan.');
-    const made = args.thing ?? ctx.ids.next('thing');
-    draft.things[made] = { id: made, kind: args.kind, name: args.name, fields: { ...args.fields } };
+    const { thing, ...told } = args;
+    if (thing !== undefined && !draft.things[thing]) refuse('That thing is no longer in the plan.');
+    const made = thing ?? ctx.ids.next('thing');
+    draft.things[made] = { id: made, ...told };
     return [made];
   },
   example(plan, rng) {
     const thing = rng.below(2) ? rng.pick(Object.keys(plan.things)) : undefined;
+    const size = { widthMm: 400.04, depthMm: 300, heightMm: 700 };
     const told = { kind: 'boiler', name: 'the new one', fields: { inputKwHotWater: 31 } };
-    return thing === undefined ? told : { ...told, thing };
+    const sized = rng.below(2) ? { ...told, size } : told;
+    return thing === undefined ? sized : { ...sized, thing };
   },
 });

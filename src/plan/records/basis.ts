@@ -15,10 +15,16 @@ export const basis = record({
 });
 
 /** Somebody's leave for the work: of what, from whom, when asked and when given. */
-const permission = record({ what: text, from: text, asked: v.nullable(date), given: v.nullable(date), note: text });
+export const permission = record({
+  what: text,
+  from: text,
+  asked: v.nullable(date),
+  given: v.nullable(date),
+  note: text,
+});
 
 /** What was read on the day of the survey: "standing gas pressure", a figure and its unit. */
-const reading = record({
+export const reading = record({
   what: text,
   value: v.nullable(finite),
   unit: text,
@@ -28,7 +34,7 @@ const reading = record({
 });
 
 /** Something that must be decided or done before a day: before the pour, before the plaster. */
-const holdPoint = record({ what: text, before: text, on: v.nullable(date), owner: text, done: v.boolean() });
+export const holdPoint = record({ what: text, before: text, on: v.nullable(date), owner: text, done: v.boolean() });
 
 /** What the title block of a sheet tells besides the job: its number, the day it is given out, and what changed since the last. */
 const issue = record({ number: text, revision: text, reason: text, createdBy: text, on: v.nullable(date) });

@@ -1,0 +1,20 @@
+import * as v from 'valibot';
+import { defineCommand } from './define-command.ts';
+import { dropLine, JOB_LISTS } from './job-lines.ts';
+
+const WORD = { permissions: 'permission', readings: 'reading', holdPoints: 'hold point' } as const;
+
+/** Takes a permission, a reading or a hold point off the job card. */
+export default defineCommand({
+  id: 'jobLine.delete',
+  label: (args) => `delete ${WORD[args.list]}`,
+  args: v.object({ list: v.picklist(JOB_LISTS), at: v.pipe(v.number(), v.integer(), v.minValue(0)) }),
+  run(draft, { list, at }) {
+    dropLine(draft, list, at);
+    return [];
+  },
+  example(plan, rng) {
+    const lines = JOB_LISTS.flatMap((list) => (plan.job[list] ?? []).map((_, at) => ({ list, at })));
+    return rng.pick(lines) ?? null;
+  },
+});

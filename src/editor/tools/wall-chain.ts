@@ -80,11 +80,7 @@ function endsOf(chain: WallChain, i: number, closed: boolean): Ends {
     : closed
       ? inwards(own, last, round)
       : (startInMm ?? open);
-  const end = after
-    ? inwards(own, after, side * inRange(after.turnDeg))
-    : closed
-      ? inwards(own, first, round)
-      : open;
+  const end = after ? inwards(own, after, side * inRange(after.turnDeg)) : closed ? inwards(own, first, round) : open;
   return { start, end };
 }
 
@@ -144,7 +140,7 @@ export function spreadError(corners: readonly Xy[]): Xy[] {
   let gone = 0;
   return corners.map((p, i) => {
     gone += distance(p, corners[i - 1] ?? p);
-    return i === corners.length - 1 ? first : sub(p, scale(off, gone / error.lengthMm));
+    return i === 0 || i === corners.length - 1 ? first : sub(p, scale(off, gone / error.lengthMm));
   });
 }
 

@@ -1,5 +1,5 @@
-import { aliveIn } from '../../network/cases.ts';
 import { distance, sub } from '../../geometry/vec.ts';
+import { aliveIn } from '../../network/cases.ts';
 import type { Wall } from '../../plan/records/building.ts';
 import type { Xy } from '../../plan/records/parts.ts';
 import { COINCIDENT_MM } from '../../plan/units.ts';
@@ -105,9 +105,9 @@ export function typedWall(ctx: WallCtx): WallChain | undefined {
   return { ...chain, startInMm, walls: [...chain.walls, wall] };
 }
 
-/** The corners with one more under the pointer: what stands before it stays as it is laid. */
+/** The corners with one more under the pointer, unless the way was told: what stands before it stays as it is laid. */
 export function aimedCorners({ memory }: WallCtx): Xy[] | undefined {
-  const aim = aimed(memory);
+  const aim = memory.turnDeg === null ? aimed(memory) : null;
   return aim ? [...memory.corners, aim] : undefined;
 }
 

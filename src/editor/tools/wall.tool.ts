@@ -1,133 +1,145 @@
-import type { Vec } from '../../drawing/display-list.ts';
-import { distance, sub, unit } from '../../geometry/vec.ts';
+import { distance } from '../../geometry/vec.ts';
 import type { Xy } from '../../plan/records/parts.ts';
 import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { KeyInput } from '../editor-api.ts';
 import { apart } from '../hit/shapes.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
-import { storeyOf } from '../panes.ts';
-import { aimChain, at3, type Chain } from './chain-of-corners.ts';
-import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
+import { aimChain } from './chain-of-corners.ts';
+import { defineTool, type ToolEvent } from './define-tool.ts';
+import { sizesOf, turnOf } from './wall-ask.ts';
+import { asLaid, closingError, layChain } from './wall-chain.ts';
+import { closeWith, keepUp, layWalls, type WallEnd } from './wall-commit.ts';
+import { showWall } from './wall-show.ts';
+import { aimed, begin, blankWall, typedWall, usualTurn, type WallCtx, type WallMemory } from './wall-steps.ts';
 
-interface Memory extends Chain {
-  typed: string;
-  pressed: Vec | null;
-  lastDown: { readonly screen: Vec; readonly time: number } | null;
-}
-
-type Ctx = ToolContext<Memory>;
 const ONLY = ['wallCorner', 'rightAngle', 'wallFace', 'wallCentreline', 'alignment', 'grid'];
 const DOUBLE_TAP_MS = 400;
 const MOST_DIGITS = 6;
-const LIVE_PEN = 0.5;
-const blank = (): Memory => ({ corners: [], aim: null, word: null, typed: '', pressed: null, lastDown: null });
+const MOST_ANGLE = 3;
 
-const last = (ctx: Ctx): Xy | undefined => ctx.memory.corners.at(-1);
+const aimAt = (ctx: WallCtx, event: ToolEvent): void => aimChain(ctx, event, ONLY, 'closes the room');
 
-const aimAt = (ctx: Ctx, event: ToolEvent): void => aimChain(ctx, event, ONLY, 'closes the room');
-
-function end(ctx: Ctx): Xy | undefined {
-  const { aim, typed } = ctx.memory;
-  const from = last(ctx);
-  if (!aim || !from || typed === '' || distance(from, aim) < COINCIDENT_MM) return aim ?? undefined;
-  const way = unit(sub(aim, from));
-  return { x: from.x + way.x * Number(typed), y: from.y + way.y * Number(typed) };
-}
-
-function show(ctx: Ctx): void {
-  const { memory } = ctx;
-  ctx.caught(memory.word);
-  ctx.typed(memory.typed);
-  const from = last(ctx);
-  const to = end(ctx);
-  if (!to) {
-    ctx.draft(null);
-    return;
-  }
-  const marks = [{ mark: 'aim', at: at3(to) }];
-  if (!from || distance(from, to) < COINCIDENT_MM) {
-    ctx.draft({ marks });
-    return;
-  }
-  const half = ctx.inHand.wallThicknessMm / 2;
-  const way = unit(sub(to, from));
-  const edge = (side: number) =>
-    [from, to].map((p) => at3({ x: p.x - way.y * side * half, y: p.y + way.x * side * half }));
-  const middle = at3({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 });
-  ctx.draft({
-    lines: [1, -1].map((side) => ({ pts: edge(side), ink: 'wallEdge', pen: LIVE_PEN })),
-    marks,
-    labels: [{ at: middle, text: String(Math.round(distance(from, to))) }],
-  });
-}
-
-function leave(ctx: Ctx): string {
-  Object.assign(ctx.memory, blank());
+function leave(ctx: WallCtx): string {
+  Object.assign(ctx.memory, blankWall());
   ctx.draft(null);
   ctx.caught(null);
   ctx.typed('');
+  ctx.ask(null);
   return 'idle';
 }
 
-function place(ctx: Ctx): string {
-  const { memory, inHand, state } = ctx;
-  const from = last(ctx);
-  const to = end(ctx);
-  if (!from || !to || distance(from, to) < COINCIDENT_MM) return 'aiming';
-  const outcome = ctx.commit('wall.add', {
-    storey: storeyOf(state.panes),
-    a: from,
-    b: to,
-    thicknessMm: inHand.wallThicknessMm,
-    construction: inHand.wallConstruction,
-  });
-  if (!outcome.ok) return 'aiming';
-  const closed = memory.corners[0] === to;
-  memory.corners = [...memory.corners, to];
-  memory.typed = '';
-  memory.aim = null;
-  if (closed) return leave(ctx);
-  show(ctx);
+const goOn = (ctx: WallCtx, end: WallEnd): string => {
+  if (end === 'closed') return leave(ctx);
+  showWall(ctx);
   return 'aiming';
+};
+
+/** Under the pointer: the walls before it stay as they lie, and this one ends where the hand is. */
+function placeAimed(ctx: WallCtx): string {
+  const { memory, inHand } = ctx;
+  const to = aimed(memory);
+  const from = memory.corners.at(-1);
+  if (!memory.chain || !to || !from) return 'aiming';
+  const told = { turnDeg: 0, mm: distance(from, to), sizes: 'middle', thicknessMm: inHand.wallThicknessMm } as const;
+  const corners = [...memory.corners, to];
+  const chain = asLaid({ ...memory.chain, walls: [...memory.chain.walls, told] }, corners);
+  return goOn(ctx, layWalls(ctx, chain, corners, to === memory.corners[0] ? 'close' : 'draw'));
 }
 
-function takeBack(ctx: Ctx): string {
+/** Of a typed length. One that comes back to the first corner to a hair closes the chain. */
+function placeTyped(ctx: WallCtx): string {
+  const chain = typedWall(ctx);
+  if (!chain) return 'aiming';
+  const whole = layChain(chain, true);
+  const error = chain.walls.length > 2 ? closingError(whole) : undefined;
+  const [first] = whole;
+  if (error && first && error.mm < COINCIDENT_MM) {
+    return goOn(ctx, layWalls(ctx, chain, [...whole.slice(0, -1), first], 'close'));
+  }
+  return goOn(ctx, layWalls(ctx, chain, layChain(chain), 'draw'));
+}
+
+const place = (ctx: WallCtx): string => (ctx.memory.typed === '' ? placeAimed(ctx) : placeTyped(ctx));
+
+function takeBack(ctx: WallCtx): string {
   const { memory } = ctx;
-  if (memory.typed !== '') memory.typed = memory.typed.slice(0, -1);
+  if (memory.angle) memory.angle = memory.angle.slice(0, -1);
+  else if (memory.angle !== null) memory.angle = null;
+  else if (memory.typed !== '') memory.typed = memory.typed.slice(0, -1);
+  else if (memory.turnDeg !== null) memory.turnDeg = null;
   else if (memory.corners.length < 2) return leave(ctx);
-  else if (ctx.undo().ok) memory.corners = memory.corners.slice(0, -1);
-  show(ctx);
+  else if (ctx.undo().ok && !keepUp(ctx)) return leave(ctx);
+  showWall(ctx);
   return 'aiming';
 }
 
-function typedKey(ctx: Ctx, { key }: KeyInput): string | undefined {
+/** An own angle is typed first and then turned to a side; without one the turn is square. */
+function turn(ctx: WallCtx, turnDeg: number): void {
   const { memory } = ctx;
-  if (/^\d$/.test(key)) memory.typed = (memory.typed + key).replace(/^0+/, '').slice(0, MOST_DIGITS);
+  const own = memory.angle === null || memory.angle === '' ? null : Number(memory.angle);
+  memory.turnDeg = own === null ? turnDeg : Math.sign(turnDeg) * own;
+  memory.angle = null;
+}
+
+function digits(memory: WallMemory, key: string): void {
+  const cut = (now: string, most: number): string => (now + key).replace(/^0+/, '').slice(0, most);
+  if (memory.angle !== null) memory.angle = cut(memory.angle, MOST_ANGLE);
+  else memory.typed = cut(memory.typed, MOST_DIGITS);
+}
+
+function repeat(ctx: WallCtx): string {
+  const { memory } = ctx;
+  const last = memory.chain?.walls.at(-1);
+  if (!last || !memory.chain) return 'aiming';
+  ctx.setInHand({ sizes: last.sizes });
+  memory.typed = String(Math.round(last.mm * 10) / 10);
+  memory.turnDeg ??= usualTurn(memory.chain);
+  return placeTyped(ctx);
+}
+
+function typedKey(ctx: WallCtx, { key }: KeyInput): string | undefined {
+  const { memory } = ctx;
+  const turnDeg = turnOf(key);
+  const sizes = sizesOf(key);
+  if (/^\d+$/.test(key)) digits(memory, key);
+  else if (turnDeg !== undefined) turn(ctx, turnDeg);
+  else if (sizes) ctx.setInHand({ sizes });
+  else if (key === 'angle') memory.angle = memory.angle === null ? '' : null;
+  else if (key === 'repeat') return repeat(ctx);
+  else if (key === 'spread' || key === 'lastTakes' || key === 'close') return goOn(ctx, closeWith(ctx, key));
   else if (key === 'Backspace') return takeBack(ctx);
   else if (key === 'Enter') return memory.typed === '' ? leave(ctx) : place(ctx);
-  else if (key === 'Escape' && memory.typed === '') return leave(ctx);
-  else if (key === 'Escape') memory.typed = '';
-  else return undefined;
-  show(ctx);
+  else if (key !== 'Escape') return undefined;
+  else if (memory.typed === '' && memory.angle === null) return leave(ctx);
+  else Object.assign(memory, { typed: '', angle: null });
+  showWall(ctx);
   return 'aiming';
 }
 
-function move(ctx: Ctx, event: ToolEvent): void {
+function move(ctx: WallCtx, event: ToolEvent): void {
   aimAt(ctx, event);
-  show(ctx);
+  showWall(ctx);
 }
 
-const slid = (ctx: Ctx, event: ToolEvent): boolean =>
+const slid = (ctx: WallCtx, event: ToolEvent): boolean =>
   ctx.memory.pressed !== null && apart(ctx.memory.pressed, event.screen) >= SLOP_PX[event.kind];
 
-/** Walls by their middle lines, one to a tap; back on the first corner the room is closed. */
-export default defineTool<Memory>({
+const startAt = (ctx: WallCtx, at: Xy): void => {
+  begin(ctx, at);
+  showWall(ctx);
+};
+
+/**
+ * Walls one after the other: by their middle lines where they are tapped, by told turns and lengths where they are typed.
+ * Back on the first corner the room is closed; a closing error may be spread over all of them.
+ */
+export default defineTool<WallMemory>({
   id: 'wall',
   label: 'Wall',
   key: 'w',
   order: 40,
   initial: 'idle',
-  memory: blank,
+  memory: blankWall,
   states: {
     idle: {
       move,
@@ -137,7 +149,8 @@ export default defineTool<Memory>({
           return;
         }
         aimAt(ctx, event);
-        ctx.memory.corners = ctx.memory.aim ? [ctx.memory.aim] : [];
+        if (!ctx.memory.aim) return;
+        begin(ctx, ctx.memory.aim);
         ctx.memory.pressed = event.screen;
         return 'starting';
       },
@@ -147,7 +160,11 @@ export default defineTool<Memory>({
       move,
       up(ctx, event) {
         aimAt(ctx, event);
-        return slid(ctx, event) ? place(ctx) : 'aiming';
+        if (slid(ctx, event)) return placeAimed(ctx);
+        const [start] = ctx.memory.corners;
+        ctx.memory.aim = null;
+        if (start) startAt(ctx, start);
+        return 'aiming';
       },
       cancel: leave,
     },
@@ -159,17 +176,14 @@ export default defineTool<Memory>({
         const again = lastDown && event.time - lastDown.time < DOUBLE_TAP_MS;
         if (again && apart(lastDown.screen, event.screen) < 2 * SLOP_PX[event.kind]) return leave(ctx);
         ctx.memory.pressed = event.screen;
+        ctx.memory.turnDeg = null;
         move(ctx, event);
         return 'placing';
       },
       key: typedKey,
       changed(ctx) {
-        // A corner whose wall was taken back elsewhere is no longer there to go on from.
-        const { corners } = ctx.memory;
-        const walls = Object.values(ctx.plan.walls);
-        const drawn = (p: Xy): boolean => walls.some((w) => distance(w.b, p) < COINCIDENT_MM);
-        while (corners.length > 1 && !drawn(corners.at(-1) ?? { x: 0, y: 0 })) corners.pop();
-        show(ctx);
+        if (!keepUp(ctx)) return leave(ctx);
+        showWall(ctx);
         return undefined;
       },
       cancel: leave,
@@ -182,7 +196,7 @@ export default defineTool<Memory>({
       },
       cancel(ctx) {
         ctx.memory.aim = null;
-        show(ctx);
+        showWall(ctx);
         return 'aiming';
       },
     },

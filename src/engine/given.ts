@@ -4,6 +4,8 @@ import type { Network } from '../network/network.ts';
 import type { Trace } from '../network/trace.ts';
 import { traceSystem } from '../network/trace-system.ts';
 import type { Case, Plan } from '../plan/plan.ts';
+import { findJoistMeetings, type JoistMeeting } from './building/joist-cuts.ts';
+import { findVoidParts, type VoidPart } from './building/void-parts.ts';
 import type { Counts } from './clearance/counts.ts';
 import { type Crossing, findCrossings } from './clearance/crossings.ts';
 import { type Clash, findClashes } from './clearance/find-clashes.ts';
@@ -22,6 +24,10 @@ export interface Given {
   readonly pipeIndex: PipeIndex;
   readonly clashes: readonly Clash[];
   readonly crossings: readonly Crossing[];
+  /** Live legs in standing voids, part by part. */
+  readonly voidParts: readonly VoidPart[];
+  /** New legs at joists. */
+  readonly joistMeetings: readonly JoistMeeting[];
   readonly counts: Counts;
 }
 
@@ -44,6 +50,8 @@ export function give(plan: Plan, chosen: Case): Given {
   const index = once(() => indexPipes(network, counts));
   const clashes = once(() => findClashes(network, index(), counts));
   const crossings = once(() => findCrossings(network, index().pipes, counts));
+  const voidParts = once(() => findVoidParts(network, index().pipes, counts));
+  const joistMeetings = once(() => findJoistMeetings(voidParts()));
   return {
     plan,
     case: chosen,
@@ -63,6 +71,12 @@ export function give(plan: Plan, chosen: Case): Given {
     },
     get crossings() {
       return crossings();
+    },
+    get voidParts() {
+      return voidParts();
+    },
+    get joistMeetings() {
+      return joistMeetings();
     },
     get clashes() {
       return clashes();

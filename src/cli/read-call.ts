@@ -1,7 +1,7 @@
 import { BadCall, type Call } from './define-verb.ts';
 
 /** Flags that take a word after them; the rest stand alone. `--case=x` and `--case x` both do. */
-const WITH_WORD = new Set(['case', 'out', 'view', 'theme']);
+const WITH_WORD = new Set(['case', 'out', 'view', 'theme', 'sheets', 'paper', 'scale', 'date']);
 
 export function readCall(args: readonly string[]): Call {
   const words: string[] = [];

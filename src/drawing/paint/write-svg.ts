@@ -23,7 +23,7 @@ const num = (n: number): string => {
   return s === '-0' ? '0' : s;
 };
 
-const escaped = (text: string): string =>
+export const escaped = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
 function pathData(path: readonly Seg[]): string {

@@ -5,11 +5,15 @@ import { describe, expect, test } from 'vitest';
 import { writePlan } from '../../src/files/format/write-plan.ts';
 import { type Plan, planSchema } from '../../src/plan/plan.ts';
 import { danglingReferences } from '../../src/plan/references.ts';
+import { extensionPlan } from './extension-plan.ts';
 import { flatPlan } from './flat-plan.ts';
+import { semiPlan } from './semi-plan.ts';
 import { twoStoreyPlan } from './two-storey-plan.ts';
 
 const demos: readonly [name: string, make: () => Plan][] = [
+  ['extension', extensionPlan],
   ['flat', flatPlan],
+  ['semi', semiPlan],
   ['two-storey', twoStoreyPlan],
 ];
 

@@ -3,7 +3,9 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { lengthBetween } from '../../src/geometry/places.ts';
 import { type Plan, RECORD_MAPS } from '../../src/plan/plan.ts';
+import { extensionPlan } from './extension-plan.ts';
 import { flatPlan } from './flat-plan.ts';
+import { semiPlan } from './semi-plan.ts';
 import { twoStoreyPlan } from './two-storey-plan.ts';
 
 /** What a demo plan is expected to give: words, outcome, figure with its tolerance, and where the figure comes from. */
@@ -31,7 +33,9 @@ function metresOf(plan: Plan, run: string): number {
 }
 
 describe.each([
+  ['extension', extensionPlan],
   ['flat', flatPlan],
+  ['semi', semiPlan],
   ['two-storey', twoStoreyPlan],
 ])('figures expected of %s', (name, make) => {
   const plan = make();

@@ -36,6 +36,7 @@ export interface RunTold {
   readonly tube: Leg['tube'];
   /** Tube of single legs where the run changes size, by place in the row. */
   readonly tubes?: Readonly<Record<number, Leg['tube']>>;
+  readonly insulation?: Leg['insulation'];
   readonly corners: readonly Corner[];
 }
 
@@ -60,7 +61,8 @@ export function houseKit(plan: Plan, storey: string, option: string) {
     if ('point' in corner) {
       const id = corner.name ?? atConnection(corner.point, corner.connection);
       const place = { on: 'connection' as const, point: corner.point, connection: corner.connection };
-      plan.nodes[id] ??= { id, place, turn: null, option: of };
+      // It stands as long as its point does: pipes of several options may meet at one that was surveyed.
+      plan.nodes[id] ??= { id, place, turn: null, option: plan.points[corner.point]?.option ?? null };
       return id;
     }
     const id = corner.name ?? `${run}.${index}`;
@@ -84,9 +86,10 @@ export function houseKit(plan: Plan, storey: string, option: string) {
       construction: string,
       on = storey,
       of: Wall['option'] = null,
+      more: Partial<Pick<Wall, 'party' | 'fire' | 'leafMm' | 'heightMm'>> = {},
     ) {
       const body = { a: xy(a), b: xy(b), thicknessMm, construction, heightMm: null };
-      plan.walls[id] = { id, storey: on, ...body, option: of, sureness: 'seen' };
+      plan.walls[id] = { id, storey: on, ...body, ...more, option: of, sureness: 'seen' };
     },
     opening(
       wall: string,
@@ -109,11 +112,11 @@ export function houseKit(plan: Plan, storey: string, option: string) {
       name: string,
       use: string,
       seed: Pair,
-      more: { heated?: boolean; ceilingMm?: number } = {},
+      more: { heated?: boolean; ceilingMm?: number; finishes?: string } = {},
       on = storey,
     ) {
       const heights = { floorMm: null, ceilingMm: more.ceilingMm ?? null };
-      const rest = { heated: more.heated ?? null, ...heights, finishes: '', escapeRoute: null };
+      const rest = { heated: more.heated ?? null, ...heights, finishes: more.finishes ?? '', escapeRoute: null };
       plan.rooms[id] = { id, storey: on, seed: xy(seed), name, use, ...rest };
     },
     space(told: Omit<Void, 'storey' | 'holes' | 'bearings' | 'option' | 'sureness'> & Partial<Void>) {
@@ -140,7 +143,8 @@ export function houseKit(plan: Plan, storey: string, option: string) {
         const leg = `${id}-${first + i + 1}`;
         const tube = told.tubes?.[i] ?? told.tube;
         const ends = { run: id, a: ids[i] ?? b, b };
-        plan.legs[leg] = { id: leg, ...ends, tube, insulation: null, option: of, sureness: told.sureness ?? 'seen' };
+        const rest = { insulation: told.insulation ?? null, option: of, sureness: told.sureness ?? ('seen' as const) };
+        plan.legs[leg] = { id: leg, ...ends, tube, ...rest };
       });
     },
     /** Pipe of a surveyed run that nobody can see. */

@@ -6,6 +6,7 @@ import { type Handle, hitTest } from './hit/hit-test.ts';
 import { viewIndex } from './hit/view-index.ts';
 import { toPlane } from './input/camera.ts';
 import { pointerKind, TOLERANCE_PX } from './input/tolerance.ts';
+import { sameValue } from './same-value.ts';
 import type { SnapOptions } from './snap/define-snap.ts';
 import { snapTo } from './snap/snap.ts';
 import { type Chart, runChart } from './tools/chart.ts';
@@ -61,7 +62,9 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
         store.setState({ draft: draft === null ? null : { ...BLANK, pane: store.getState().panes.active, ...draft } }),
       caught: (caught) => store.setState({ caught }),
       typed: (typed) => store.setState({ typed }),
-      ask: (ask) => store.setState({ ask }),
+      ask: (ask) => {
+        if (!sameValue(ask, store.getState().ask)) store.setState({ ask });
+      },
       commit(command, args): Outcome {
         if (!may.commit) throw new Error(`"${command}" was committed where nothing may be`);
         if (commits > 0) throw new Error(`"${command}" is a second step in one gesture`);
@@ -162,7 +165,15 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
       if (!next) return false;
       within(() => chart.leave());
       chart = next;
-      store.setState({ tool: id, toolState: chart.state(), draft: null, caught: null, typed: '', ask: null, candidates: [] });
+      store.setState({
+        tool: id,
+        toolState: chart.state(),
+        draft: null,
+        caught: null,
+        typed: '',
+        ask: null,
+        candidates: [],
+      });
       return true;
     },
     path: () => chart.path(),

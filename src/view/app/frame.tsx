@@ -1,6 +1,7 @@
 import { lazy, Suspense, useMemo } from 'react';
 import type { Plan } from '../../plan/plan.ts';
 import { LiveRegion } from '../a11y/live-region.tsx';
+import { AskPad } from '../bench/ask-pad.tsx';
 import { Bench } from '../bench/bench.tsx';
 import { Panel, SheetPanel } from '../panels/panel.tsx';
 import { Ribbon } from '../ribbon/ribbon.tsx';
@@ -87,6 +88,7 @@ function Parts() {
       <footer className="frame-bench">
         <Bench phone={phone} />
       </footer>
+      {!beside && <AskPad />}
       <Suspense fallback={null}>
         {words && phone && (
           <div className="cover">

@@ -4,6 +4,7 @@ import type { Vec, View } from '../drawing/display-list.ts';
 import type { Case, Plan } from '../plan/plan.ts';
 import type { HeightRef, Xy, Xyz } from '../plan/records/parts.ts';
 import type { Joining, Tube } from '../plan/records/pipework.ts';
+import type { Thing } from '../plan/records/statements.ts';
 
 /** What the editor shows the world. Everything in it may be read by the view; only the editor writes it. */
 export interface EditorState {
@@ -72,7 +73,8 @@ export interface Selected {
     | 'rooms'
     | 'stretches'
     | 'roofs'
-    | 'grounds';
+    | 'grounds'
+    | 'blobRefs';
   readonly id: string;
 }
 
@@ -90,6 +92,10 @@ export interface InHand {
   readonly height: HeightRef;
   /** Kind of point, item or opening that the next tap places. */
   readonly pointKind: string;
+  /** The thing of the user's own that the next point is one of; null: as its kind makes it. */
+  readonly thing: Thing | null;
+  /** The photo that the next tap pins. */
+  readonly photo: string | null;
   readonly itemKind: string;
   readonly openingKind: 'door' | 'window' | 'vent' | 'archway';
   readonly voidKind: 'floor' | 'ceiling' | 'boxing' | 'slab' | 'duct' | 'chase';

@@ -25,6 +25,8 @@ export function startInHand(storey: string, assumptions: Assumptions): InHand {
     turns: 'elbow',
     height: { from: 'floor', of: storey, mm: assumptions.skirting.mm },
     pointKind: 'boiler',
+    thing: null,
+    photo: null,
     itemKind: 'isolation-valve',
     openingKind: 'door',
     voidKind: 'ceiling',

@@ -70,7 +70,7 @@ function offsets(joists: Joists, lo: number, hi: number): { index: number; offse
   return found;
 }
 
-function lineAt(space: Void, joists: Joists, offset: number): { a: Xy; b: Xy }[] {
+function lineAt(space: Pick<Void, 'outline' | 'holes'>, joists: Joists, offset: number): { a: Xy; b: Xy }[] {
   const { way, across } = grid(joists);
   const on = add(joists.first, scale(across, offset));
   const far = space.outline.map((p) => dot(sub(p, on), way));
@@ -82,7 +82,7 @@ function lineAt(space: Void, joists: Joists, offset: number): { a: Xy; b: Xy }[]
 }
 
 /** Every joist of a void as far as it reaches. A hole parts a joist in two of one index. */
-export function joistLines(space: Void): JoistLine[] {
+export function joistLines(space: Pick<Void, 'outline' | 'holes' | 'joists'>): JoistLine[] {
   const { joists } = space;
   if (!joists) return [];
   const { across } = grid(joists);

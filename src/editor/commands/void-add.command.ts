@@ -5,6 +5,7 @@ import { mustStand } from './height-stands.ts';
 
 const { storey, name, kind, outline, holes, bottom, top, joists, bearings, ventilated, mayBeCut, sureness } =
   voidRecord.entries;
+const { sealed, ventAreaCm2, layers, pourDate } = voidRecord.entries;
 
 /** A space in a floor, a ceiling, a box or a slab. */
 export default defineCommand({
@@ -23,6 +24,10 @@ export default defineCommand({
     ventilated: v.optional(ventilated, null),
     mayBeCut: v.optional(mayBeCut, null),
     sureness: v.optional(sureness, 'assumed'),
+    sealed,
+    ventAreaCm2,
+    layers,
+    pourDate,
     /** The building is surveyed as it stands; only what is to be built belongs to the option. */
     made: v.optional(v.picklist(['there', 'new']), 'there'),
   }),
@@ -45,6 +50,20 @@ export default defineCommand({
     ];
     const bottom = { from: 'ceiling', of: storey, mm: 12.54 };
     const top = { from: 'ceiling', of: storey, mm: 250 };
-    return { storey, kind: rng.pick(['floor', 'ceiling', 'boxing']), outline, bottom, top };
+    const joists = {
+      kind: 'solid',
+      wayDeg: 90,
+      centresMm: 400,
+      first: { x: x + 73.54, y },
+      depthMm: 195,
+      breadthMm: 47,
+      bottom: { from: 'ceiling', of: storey, mm: 15 },
+      spanMm: null,
+      exceptions: [],
+      assumed: ['first', 'breadthMm'],
+    };
+    const holes = [[outline[0], { x: x + 300, y }, { x: x + 300, y: y + 200 }]];
+    const told = { storey, kind: rng.pick(['floor', 'ceiling', 'boxing']), outline, bottom, top };
+    return rng.below(2) === 0 ? told : { ...told, joists, holes };
   },
 });

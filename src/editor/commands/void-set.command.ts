@@ -7,6 +7,7 @@ import { mustStand } from './height-stands.ts';
 
 const { name, kind, outline, holes, bottom, top, joists, bearings, ventilated, mayBeCut, sureness } =
   voidRecord.entries;
+const { sealed, ventAreaCm2, layers, pourDate } = voidRecord.entries;
 
 export default defineCommand({
   id: 'void.set',
@@ -14,7 +15,23 @@ export default defineCommand({
   args: v.object({
     void: id<'void'>(),
     change: v.partial(
-      v.object({ name, kind, outline, holes, bottom, top, joists, bearings, ventilated, mayBeCut, sureness }),
+      v.object({
+        name,
+        kind,
+        outline,
+        holes,
+        bottom,
+        top,
+        joists,
+        bearings,
+        ventilated,
+        mayBeCut,
+        sureness,
+        sealed,
+        ventAreaCm2,
+        layers,
+        pourDate,
+      }),
     ),
   }),
   run(draft, args) {
@@ -33,6 +50,9 @@ export default defineCommand({
       { bottom: onItself },
       { top: onItself },
       { mayBeCut: false },
+      { sealed: true },
+      { ventAreaCm2: 45 },
+      { layers: [{ what: 'screed', thicknessMm: 65.02 }], pourDate: '2026-05-01' },
     ];
     return { void: v.id, change: rng.pick(changes) };
   },

@@ -7,14 +7,15 @@ const APART_MM = 30_000;
 
 type Named = (id: string) => string;
 
-function rename(h: HeightRef, of: Named): HeightRef {
-  const leans = h.of !== null && (h.from === 'voidTop' || h.from === 'voidBottom' || h.from === 'connection');
-  return leans ? { ...h, of: of(h.of ?? '') } : h;
+/** Heights lean on things of their own house; floors and ceilings of storeys belong to all of them. */
+function renamer(house: Plan, of: Named): (h: HeightRef) => HeightRef {
+  return (h) => (h.of === null || Object.hasOwn(house.storeys, h.of) ? h : { ...h, of: of(h.of) });
 }
 
 /** Adds one house to `all`, moved by (dx, dy), every id of its own told by `named`. */
 function addHouse(all: Plan, house: Plan, dx: number, dy: number, named: Named): void {
   const to = <P extends { readonly x: number; readonly y: number }>(p: P): P => ({ ...p, x: p.x + dx, y: p.y + dy });
+  const rename = renamer(house, named);
   for (const w of Object.values(house.walls)) {
     all.walls[named(w.id)] = { ...w, id: named(w.id), a: to(w.a), b: to(w.b) };
   }
@@ -22,13 +23,33 @@ function addHouse(all: Plan, house: Plan, dx: number, dy: number, named: Named):
     all.openings[named(o.id)] = { ...o, id: named(o.id), wall: named(o.wall) };
   }
   for (const v of Object.values(house.voids)) {
-    const bottom = v.bottom && rename(v.bottom, named);
-    const top = v.top && rename(v.top, named);
-    const holes = v.holes.map((hole) => hole.map(to));
-    all.voids[named(v.id)] = { ...v, id: named(v.id), outline: v.outline.map(to), holes, bottom, top, joists: null };
+    all.voids[named(v.id)] = {
+      ...v,
+      id: named(v.id),
+      outline: v.outline.map(to),
+      holes: v.holes.map((hole) => hole.map(to)),
+      bottom: v.bottom && rename(v.bottom),
+      top: v.top && rename(v.top),
+      joists: v.joists && {
+        ...v.joists,
+        first: to(v.joists.first),
+        bottom: v.joists.bottom && rename(v.joists.bottom),
+      },
+      bearings: v.bearings.map((b) => ({ ...b, a: to(b.a), b: to(b.b) })),
+    };
+  }
+  for (const r of Object.values(house.rooms)) {
+    all.rooms[named(r.id)] = { ...r, id: named(r.id), seed: to(r.seed) };
+  }
+  for (const r of Object.values(house.roofs)) {
+    const eaves = { ...r.eaves, a: to(r.eaves.a), b: to(r.eaves.b), height: rename(r.eaves.height) };
+    all.roofs[named(r.id)] = { ...r, id: named(r.id), outline: r.outline.map(to), eaves };
+  }
+  for (const g of Object.values(house.grounds)) {
+    all.grounds[named(g.id)] = { ...g, id: named(g.id), line: g.line.map(to) };
   }
   for (const p of Object.values(house.points)) {
-    const height = rename(p.place.height, named);
+    const height = rename(p.place.height);
     const place =
       p.place.on === 'wall' ? { ...p.place, wall: named(p.place.wall), height } : { ...to(p.place), height };
     all.points[named(p.id)] = { ...p, id: named(p.id), place };
@@ -37,7 +58,7 @@ function addHouse(all: Plan, house: Plan, dx: number, dy: number, named: Named):
   for (const n of Object.values(house.nodes)) {
     const place =
       n.place.on === 'storey'
-        ? { ...to(n.place), height: rename(n.place.height, named) }
+        ? { ...to(n.place), height: rename(n.place.height) }
         : { ...n.place, point: named(n.place.point) };
     all.nodes[named(n.id)] = { ...n, id: named(n.id), place };
   }
@@ -55,12 +76,15 @@ function addHouse(all: Plan, house: Plan, dx: number, dy: number, named: Named):
 
 /**
  * The same house over and over on a grid, as one plan: the work of a house must not grow with the number of houses.
- * Rooms, roofs and joists are left out; heights set from a room are set from its storey's own floor and ceiling.
+ * Everything that was surveyed goes along; groups and pictures do not.
  */
 export function copiesOf(house: Plan, count: number): Plan {
   const empty = {
     walls: {},
     openings: {},
+    rooms: {},
+    roofs: {},
+    grounds: {},
     voids: {},
     points: {},
     runs: {},
@@ -69,7 +93,7 @@ export function copiesOf(house: Plan, count: number): Plan {
     stretches: {},
     items: {},
   };
-  const all: Plan = { ...structuredClone(house), ...empty, roofs: {}, grounds: {}, groups: {} };
+  const all: Plan = { ...structuredClone(house), ...empty, groups: {}, blobRefs: {} };
   const fates: Record<string, Record<string, Fate>> = {};
   const side = Math.ceil(Math.sqrt(count));
   for (let k = 0; k < count; k++) {

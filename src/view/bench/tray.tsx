@@ -1,9 +1,8 @@
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { itemsFor } from '../../catalogue/items.ts';
 import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { servicesInOrder } from '../../catalogue/services.ts';
 import { tubeKinds } from '../../catalogue/tubes.ts';
-import type { InHand } from '../../editor/editor-api.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
 import { screen } from '../app/screen.ts';
 import { useFocusBack } from '../app/use-focus-back.ts';
@@ -15,6 +14,8 @@ import { sizeLabel, sizesInRow } from '../panels/inspect/size-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { sameHeight, storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
+import { Pick, Row, useInHand } from './tray-row.tsx';
+import { VoidRows } from './void-rows.tsx';
 
 /** What the next touch makes, as rows of keys over the bench. */
 export function Tray() {
@@ -50,40 +51,6 @@ function TrayFor({ tool }: { readonly tool: string }) {
 /** Only the levels of the ribbon are wanted here, which do not hang on its scale. */
 const MM_OF_SECTION = 1000;
 const MM_PER_PAPER_MM = 50;
-
-function useInHand(): readonly [InHand, (change: Partial<InHand>) => void] {
-  const editor = useEditor();
-  const inHand = useEditorState((s) => s.inHand);
-  return [inHand, editor.setInHand];
-}
-
-function Row({ label, children }: { readonly label: string; readonly children: ReactNode }) {
-  return (
-    <fieldset className="plain-set tray-row">
-      <legend className="out-of-sight">{label}</legend>
-      <span className="tray-label" aria-hidden="true">
-        {label}
-      </span>
-      {children}
-    </fieldset>
-  );
-}
-
-function Pick({
-  on,
-  onPick,
-  children,
-}: {
-  readonly on: boolean;
-  readonly onPick: () => void;
-  readonly children: ReactNode;
-}) {
-  return (
-    <button type="button" className="key" aria-pressed={on} onClick={onPick}>
-      {children}
-    </button>
-  );
-}
 
 function PipeRows() {
   const [inHand, set] = useInHand();
@@ -260,21 +227,6 @@ function OpeningRows() {
       {OPENING_KINDS.map((k) => (
         <Pick key={k.value} on={k.value === inHand.openingKind} onPick={() => set({ openingKind: k.value })}>
           {k.label}
-        </Pick>
-      ))}
-    </Row>
-  );
-}
-
-const VOID_KINDS = ['ceiling', 'floor', 'boxing', 'slab', 'duct'] as const;
-
-function VoidRows() {
-  const [inHand, set] = useInHand();
-  return (
-    <Row label="Void">
-      {VOID_KINDS.map((kind) => (
-        <Pick key={kind} on={kind === inHand.voidKind} onPick={() => set({ voidKind: kind })}>
-          {kind}
         </Pick>
       ))}
     </Row>

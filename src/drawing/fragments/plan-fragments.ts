@@ -1,3 +1,4 @@
+import { photoPlace } from '../../geometry/photo-place.ts';
 import { faceAt, type RoomFace, roomFaces } from '../../geometry/rooms.ts';
 import type { Alive } from '../../network/cases.ts';
 import type { Plan } from '../../plan/plan.ts';
@@ -7,6 +8,7 @@ import { remember } from '../memo/remember.ts';
 import { stateOf } from '../pipes/pipes-in-view.ts';
 import { makeFragment } from './fragment.ts';
 import { openingFragment } from './opening.fragment.ts';
+import { photoFragment } from './photo.fragment.ts';
 import { pointFragment } from './point.fragment.ts';
 import { roofFragment } from './roof.fragment.ts';
 import { turnedFragment } from './turned.ts';
@@ -72,6 +74,11 @@ export function planFragments(
   for (const point of Object.values(plan.points)) {
     const state = point.storey === storeyId ? stateOf(alive, 'points', point.id, stripped) : null;
     if (state) found.push(remember(point, 'point', plan, [state], (traced) => pointFragment(traced, point, state)));
+  }
+  for (const photo of Object.values(plan.blobRefs)) {
+    const place = photoPlace(plan, photo);
+    if (place?.storey !== storeyId) continue;
+    found.push(remember(photo, 'photo', plan, [place.at.x, place.at.y], () => photoFragment(photo, place)));
   }
   return found.map((fragment) => turnedFragment(fragment, turnDeg));
 }

@@ -84,6 +84,23 @@ export const PIPE_MARKS: Readonly<Record<string, (m: MarkPen, size: number) => P
   dot: (m) => [m.circle(0, 0, 0.5, { fill: m.ink })],
   /** The spot of a clash. */
   spot: (m, size) => [m.circle(0, 0, size || 3, { stroke: m.stroke(m.ink, 0.6) })],
+  /** A camera: a photo was taken of this. */
+  photo: (m) => [
+    m.path(
+      [
+        [-2.1, -1.4],
+        [-2.1, 1.1],
+        [-1, 1.1],
+        [-0.6, 1.7],
+        [0.6, 1.7],
+        [1, 1.1],
+        [2.1, 1.1],
+        [2.1, -1.4],
+      ],
+      { closed: true, fill: m.look.paper, stroke: m.stroke(m.ink, PEN.symbol) },
+    ),
+    m.circle(0, -0.2, 0.8, { stroke: m.stroke(m.ink, PEN.symbol) }),
+  ],
   /** Corner of something chosen. */
   handle: (m) => [m.circle(0, 0, 1.76, { fill: m.look.paper, stroke: m.stroke(m.ink, 0.7) })],
   /** A plumb bob that points north. */

@@ -1,5 +1,6 @@
 import { buildingEntries, roomEntries } from './building-entries.ts';
 import { outsideEntries } from './outside-entries.ts';
+import { photoEntries } from './photo-entries.ts';
 import { type Entry, type Gather, pipeworkEntries } from './pipework-entries.ts';
 import { pointEntries } from './point-entries.ts';
 
@@ -10,4 +11,5 @@ export function* entriesOf(g: Gather): Generator<Entry> {
   yield* buildingEntries(g);
   yield* roomEntries(g);
   yield* outsideEntries(g);
+  yield* photoEntries(g);
 }

@@ -1,3 +1,4 @@
+import { photoPlace } from '../../geometry/photo-place.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Selected } from '../editor-api.ts';
@@ -15,6 +16,9 @@ export function handlesOf(plan: Plan, plane: WorkPlane, chosen: readonly Selecte
   return chosen.flatMap(({ map, id }): Handle[] => {
     const wall = map === 'walls' && plane.kind === 'plan' ? plan.walls[id] : undefined;
     if (wall) return (['a', 'b'] as const).map((end) => ({ map, id, end, at: plane.onto({ ...wall[end], z: 0 }) }));
+    const photo = map === 'blobRefs' && plane.kind === 'plan' ? plan.blobRefs[id] : undefined;
+    const taken = photo && photoPlace(plan, photo);
+    if (taken) return [{ map, id, at: plane.onto({ ...taken.at, z: 0 }) }];
     const leg = map === 'legs' ? plan.legs[id] : undefined;
     const ids = map === 'runs' ? runNodes(plan, id) : leg ? [leg.a, leg.b] : [];
     return [...ids].flatMap((node): Handle[] => {

@@ -28,12 +28,14 @@ const MAPS: Readonly<Record<Exclude<EntryKind, 'connection'>, Selected['map']>> 
   room: 'rooms',
   roof: 'roofs',
   ground: 'grounds',
+  photo: 'blobRefs',
 };
 
 /** Small before large, pipe before building: what can only be hit by aiming goes first. */
 const RANK: Readonly<Record<EntryKind, number>> = {
   connection: 9,
   node: 1,
+  photo: 1.5,
   point: 2,
   leg: 3,
   stretch: 3,

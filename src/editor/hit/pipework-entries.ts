@@ -20,7 +20,8 @@ export type EntryKind =
   | 'void'
   | 'room'
   | 'roof'
-  | 'ground';
+  | 'ground'
+  | 'photo';
 
 /** A record as it lies in a view, ready for the box index. */
 export interface Entry {

@@ -52,7 +52,18 @@ function build(plan: Plan, view: View, chosen: Case): Built | undefined {
 }
 
 /** What a change of these may move or hide without the pipe's own records changing: then all is built anew. */
-const GROUND = ['storeys', 'rooms', 'voids', 'points', 'walls', 'openings', 'options', 'roofs', 'grounds'] as const;
+const GROUND = [
+  'storeys',
+  'rooms',
+  'voids',
+  'points',
+  'walls',
+  'openings',
+  'options',
+  'roofs',
+  'grounds',
+  'blobRefs',
+] as const;
 /** More changes than this and building anew is no slower. */
 const MOST_CHANGES = 400;
 

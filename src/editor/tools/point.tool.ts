@@ -63,7 +63,9 @@ function look(ctx: Ctx, event: ToolEvent): void {
     ctx.draft(null);
     return;
   }
-  const ghost = makePoint(told.kind, { id: 'ghost', storey: told.storey, place: told.place, option: null });
+  const { thing } = ctx.inHand;
+  const size = thing?.kind === told.kind && thing.size ? { size: thing.size } : {};
+  const ghost = makePoint(told.kind, { id: 'ghost', storey: told.storey, place: told.place, option: null, ...size });
   const ring = pointRing(ctx.plan, plane, ghost);
   if (!ring) {
     ctx.draft(null);
@@ -101,7 +103,10 @@ export default defineTool<Memory>({
       move: look,
       up(ctx, event) {
         look(ctx, event);
-        const outcome = ctx.memory.told ? ctx.commit('point.add', ctx.memory.told) : undefined;
+        const { told } = ctx.memory;
+        const { thing } = ctx.inHand;
+        const own = thing !== null && thing.kind === told?.kind ? { carried: thing } : {};
+        const outcome = told ? ctx.commit('point.add', { ...told, ...own }) : undefined;
         const made = outcome?.ok ? outcome.made[0] : undefined;
         if (made !== undefined) ctx.select([{ map: 'points', id: made }]);
         return leave(ctx);

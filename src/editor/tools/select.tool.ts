@@ -53,7 +53,7 @@ function along(ctx: Ctx, hit: Hit): readonly Selected[] {
 }
 
 /** What no drag moves: it is changed by its form, or drawn anew. */
-const FIXED: ReadonlySet<string> = new Set(['rooms', 'voids', 'stretches', 'roofs', 'grounds']);
+const FIXED: ReadonlySet<string> = new Set(['rooms', 'voids', 'stretches', 'roofs', 'grounds', 'blobRefs']);
 
 /** What a press is about: a handle or what is chosen before what only lies on top. */
 function grabbed(ctx: Ctx): Hit | undefined {

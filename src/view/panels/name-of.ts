@@ -16,6 +16,7 @@ const MAP_WORD: Readonly<Record<Selected['map'], string>> = {
   stretches: 'Unseen stretch',
   roofs: 'Roof',
   grounds: 'Ground level',
+  blobRefs: 'Photo',
 };
 
 const sentence = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
@@ -45,6 +46,8 @@ export function nameOf(plan: Plan, of: Selected): string {
       const o = plan.openings[id];
       return o ? o.name || sentence(o.kind) : MAP_WORD.openings;
     }
+    case 'blobRefs':
+      return plan.blobRefs[id]?.name || MAP_WORD.blobRefs;
     case 'rooms':
       return plan.rooms[id]?.name || MAP_WORD.rooms;
     case 'voids':

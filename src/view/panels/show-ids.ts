@@ -14,6 +14,7 @@ const MAPS: readonly Selected['map'][] = [
   'nodes',
   'roofs',
   'grounds',
+  'blobRefs',
 ];
 
 /** The records of a plan that some ids name; ids of nothing in it are left out. */

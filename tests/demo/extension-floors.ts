@@ -15,9 +15,10 @@ const ROOF_JOISTS = 2440;
 const FLOOR_JOISTS = 2413;
 
 /** A height as it would be measured: in a void from the underside of its joists, elsewhere from the floor. */
-export function extensionHeight(y: number, z: number): HeightRef {
-  if (z < FLOOR_JOISTS) return floor(GROUND, z);
-  return y < 8000 ? voidBottom(UPSTAIRS, z - FLOOR_JOISTS) : voidBottom(ROOF, z - ROOF_JOISTS);
+export function extensionHeight(y: number, z: number): { storey: string; height: HeightRef } {
+  if (z < FLOOR_JOISTS) return { storey: GROUND, height: floor(GROUND, z) };
+  if (y < 8000) return { storey: FIRST, height: voidBottom(UPSTAIRS, z - FLOOR_JOISTS) };
+  return { storey: GROUND, height: voidBottom(ROOF, z - ROOF_JOISTS) };
 }
 
 /** Outside walls and the wall between front and back, each with the face the joists end at. */
@@ -73,6 +74,7 @@ export function extensionFloors(k: HouseKit): void {
     id: UPSTAIRS,
     name: 'First floor',
     kind: 'floor',
+    storey: FIRST,
     outline: MAIN,
     bottom: ceiling(GROUND, 13),
     top: floor(FIRST, -22),

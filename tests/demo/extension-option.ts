@@ -22,7 +22,7 @@ export interface OptionTools {
   readonly run: (told: Pick<RunTold, 'id' | 'service' | 'name' | 'corners'> & Partial<RunTold>) => void;
 }
 
-export const corner = ([x, y, z]: Place): Corner => ({ at: [x, y], height: extensionHeight(y, z) });
+export const corner = ([x, y, z]: Place): Corner => ({ at: [x, y], ...extensionHeight(y, z) });
 
 /** Points and runs keep their plain ids in option A; every other option adds its letter. */
 export function optionTools(k: HouseKit, option: string): OptionTools {
@@ -79,8 +79,8 @@ function points({ point }: OptionTools, condensate: Connection): void {
     place: onWall('DXW', 'right', 3700, floor(GROUND, 900)),
     size: size(250, 350, 200),
     connections: [
-      tail('hot', 'hot', 'Hot', '15', [0, 300, 0], 'down'),
-      tail('cold', 'cold', 'Cold', '15', [100, 300, 0], 'down'),
+      tail('hot', 'hot', 'Hot', '15', [0, 300, 0], 'up'),
+      tail('cold', 'cold', 'Cold', '15', [100, 300, 0], 'up'),
     ],
   });
   point({

@@ -108,7 +108,7 @@ function rooms(k: HouseKit): void {
   k.room('landing', 'Landing', 'hall', [1300, 2000], warm('carpet, papered'), FIRST);
   k.room('bed-1', 'Bed 1', 'bedroom', [4000, 1500], warm('carpet, papered'), FIRST);
   k.room('en-suite', 'En-suite', 'bathroom', [7100, 1000], warm('tiled'), FIRST);
-  k.room('cylinder-cupboard', 'Cylinder cupboard', 'cupboard', [7500, 2400], { heated: false }, FIRST);
+  k.room('cylinder-cupboard', 'Cylinder cupboard', 'cupboard', [7500, 2400], { heated: true }, FIRST);
   k.room('bathroom', 'Bathroom', 'bathroom', [1400, 5500], warm('tiled'), FIRST);
   k.room('bed-2', 'Bed 2', 'bedroom', [4000, 5500], warm('carpet, painted'), FIRST);
   k.room('linen-room', 'Linen room', 'utility', [7000, 5500], warm('carpet, painted'), FIRST);

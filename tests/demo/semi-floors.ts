@@ -13,7 +13,7 @@ export const REAR = 'AV2';
 export function semiHeight(y: number, z: number): { storey: string; height: HeightRef } {
   if (z > JOISTS.deck) return { storey: FIRST, height: floor(FIRST, z - 2640) };
   if (z < JOISTS.bottom) return { storey: GROUND, height: floor(GROUND, z) };
-  return { storey: GROUND, height: voidBottom(y < 4100 ? FRONT : REAR, z - JOISTS.bottom) };
+  return { storey: FIRST, height: voidBottom(y < 4100 ? FRONT : REAR, z - JOISTS.bottom) };
 }
 
 const line = ([ax, ay]: Pair, [bx, by]: Pair) => ({ a: { x: ax, y: ay }, b: { x: bx, y: by } });
@@ -24,6 +24,7 @@ function firstFloor(k: HouseKit): void {
       id,
       name,
       kind: 'floor',
+      storey: FIRST,
       outline: outlineOf([250, from], [8100, from], [8100, to], [250, to]),
       holes,
       bottom: ceiling(GROUND, 13),

@@ -57,7 +57,7 @@ function rooms(k: HouseKit): void {
   k.room('bed-1', 'Bed 1', 'bedroom', [2000, 1500], { heated: true }, FIRST);
   k.room('bed-2', 'Bed 2', 'bedroom', [2000, 4500], { heated: true }, FIRST);
   k.room('landing', 'Landing', 'hall', [5000, 2000], { heated: true }, FIRST);
-  k.room('airing-cupboard', 'Airing cupboard', 'cupboard', [6300, 3500], { heated: false }, FIRST);
+  k.room('airing-cupboard', 'Airing cupboard', 'cupboard', [6300, 3500], { heated: true }, FIRST);
   k.room('bathroom', 'Bathroom', 'bathroom', [5400, 4900], { heated: true }, FIRST);
 }
 
@@ -105,6 +105,7 @@ export function twoStoreyBuilding(plan: Plan, k: HouseKit): void {
     id: FLOOR_VOID,
     name: 'First floor',
     kind: 'floor',
+    storey: FIRST,
     outline: outlineOf([280, 280], [6920, 280], [6920, 5720], [280, 5720]),
     bottom: ceiling(GROUND, 15),
     top: floor(FIRST, -40),

@@ -3,7 +3,7 @@ import { FIRST, FLOOR_VOID, GROUND } from './two-storey-building.ts';
 
 type Pair = readonly [number, number];
 /** Middle of the joists, where holes may go. */
-export const middle = (at: Pair) => ({ at, height: voidBottom(FLOOR_VOID, 97.5) });
+export const middle = (at: Pair) => ({ at, storey: FIRST, height: voidBottom(FLOOR_VOID, 97.5) });
 export const GAS_TEE = 'gas-tee';
 export const COLD_TEE = 'cold-tee';
 export const HOT_JOIN = 'hot-join';

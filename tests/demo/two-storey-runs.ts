@@ -4,7 +4,7 @@ import { COLD_TEE, GAS_TEE, HOT_JOIN, middle } from './two-storey-old-runs.ts';
 
 type Pair = readonly [number, number];
 /** Between two joists and below the middle, so that what crosses at the middle passes over. */
-const lower = (at: Pair) => ({ at, height: voidBottom(FLOOR_VOID, 35) });
+const lower = (at: Pair) => ({ at, storey: FIRST, height: voidBottom(FLOOR_VOID, 35) });
 const boiler = (connection: string) => ({ point: 'new-boiler', connection });
 
 function gas(k: HouseKit): void {

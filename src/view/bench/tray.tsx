@@ -6,7 +6,7 @@ import { tubeKinds } from '../../catalogue/tubes.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
 import { screen } from '../app/screen.ts';
 import { useFocusBack } from '../app/use-focus-back.ts';
-import { useEditor, useEditorState } from '../app/use-session.ts';
+import { useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { OPENING_KINDS } from '../panels/inspect/inspect-opening.tsx';
 import { NumberBox } from '../panels/inspect/number-box.tsx';

@@ -55,3 +55,22 @@ export async function dropUnusedBlobs(port: StorePort, plans: readonly Plan[]): 
   if (unused.length > 0) await port.removeBlobs(unused);
   return unused.length;
 }
+
+export interface PictureUse {
+  /** Different pictures of the plan, and how many bytes of them are on this device. */
+  readonly pictures: number;
+  readonly bytes: number;
+  /** Names of those that are not on this device. */
+  readonly missing: readonly string[];
+}
+
+/** How much room the pictures of a plan take here. */
+export async function pictureUse(port: StorePort, plan: Plan): Promise<PictureUse> {
+  const hashes = hashesIn(plan).sort();
+  const kept = await Promise.all(hashes.map(async (hash) => ({ hash, bytes: (await port.blob(hash))?.bytes.length })));
+  return {
+    pictures: hashes.length,
+    bytes: kept.reduce((sum, k) => sum + (k.bytes ?? 0), 0),
+    missing: kept.filter((k) => k.bytes === undefined).map((k) => k.hash),
+  };
+}

@@ -1,6 +1,10 @@
-import { readPlan } from '../../files/format/read-plan.ts';
+import { type Blobs, readPlan } from '../../files/format/read-plan.ts';
+import { blobsFromFile } from '../../files/store/blobs.ts';
 import { openJob } from '../../files/store/open-job.ts';
+import { sayStoreTrouble } from '../../files/store/store-trouble.ts';
 import type { Plan } from '../../plan/plan.ts';
+import { sayLost } from '../photos/say-pictures.ts';
+import { forgetMissing } from '../traces/laid-pictures.ts';
 import { openNew, openStored, openToLook, say } from './desk.ts';
 import { deviceIds } from './ids.ts';
 import { storage } from './storage.ts';
@@ -24,16 +28,31 @@ async function openBeside(plan: Plan): Promise<void> {
   await openNew({ ...plan, id: deviceIds.next('plan'), name: `${plan.name}, from file`.replace(/^, /, '') });
 }
 
+/** Keeps the pictures that came with a file, before anybody looks for them. Gives what was spoiled in a sentence. */
+async function keepPictures(plan: Plan, blobs: Blobs): Promise<string> {
+  if (Object.keys(blobs).length === 0) return '';
+  try {
+    const { spoiled } = await blobsFromFile(await storage(), plan, blobs);
+    forgetMissing();
+    return sayLost(spoiled.length, 'spoiled');
+  } catch (error) {
+    return `The pictures of the file could not be kept. ${sayStoreTrouble(error)}`;
+  }
+}
+
 /** Opens what a file holds, or says in a sentence why not. */
 export async function openText(text: string): Promise<void> {
   const read = readPlan(text);
+  const brought = read.kind === 'broken' ? read.salvage : read.kind === 'notPlan' ? null : read.plan;
+  const lost = brought && read.kind !== 'notPlan' ? await keepPictures(brought, read.blobs) : '';
   if (read.kind === 'ok') await openBeside(read.plan);
   else if (read.kind === 'newer' && read.plan) await openToLook(read.plan, read.sentence);
   else if (read.kind === 'broken' && read.salvage) {
     await openBeside({ ...read.salvage, id: deviceIds.next('plan') });
   }
   const sentence = read.kind === 'ok' && !read.fromNewer ? '' : read.sentence;
-  if (sentence !== '') say(sentence);
+  const told = [sentence, lost].filter((s) => s !== '').join(' ');
+  if (told !== '') say(told);
 }
 
 function askForFile(): Promise<File | null> {

@@ -1,10 +1,13 @@
 import { drawSvg } from '../../drawing/draw-svg.ts';
 import { planView, storeyOf } from '../../editor/panes.ts';
 import { writePlan } from '../../files/format/write-plan.ts';
+import { blobsForFile } from '../../files/store/blobs.ts';
+import { say } from '../app/desk.ts';
 import { fileName, saveText } from '../app/hand-over.ts';
-import { nowIso, WRITER } from '../app/storage.ts';
+import { nowIso, storage, WRITER } from '../app/storage.ts';
 import { useEditorState, useReport } from '../app/use-session.ts';
 import { saveListCsv } from '../panels/save-list.ts';
+import { sayLost } from '../photos/say-pictures.ts';
 
 /** The open job as files: to keep, to send, to print from. */
 export function HandOver() {
@@ -12,9 +15,15 @@ export function HandOver() {
   const chosen = useEditorState((s) => s.chosen);
   const storey = useEditorState((s) => storeyOf(s.panes));
   const report = useReport((s) => s.report);
-  const savePlan = (): void => {
-    const text = writePlan(plan, { savedAt: nowIso(), writer: WRITER, blobs: {} });
+  const savePlan = async (): Promise<void> => {
+    // A file without its pictures is better than none.
+    const none = { blobs: {}, missing: Object.values(plan.blobRefs).map((b) => b.hash) };
+    const { blobs, missing } = await storage()
+      .then((port) => blobsForFile(port, plan))
+      .catch(() => none);
+    const text = writePlan(plan, { savedAt: nowIso(), writer: WRITER, blobs });
     saveText(fileName(plan.name, '.plan.json'), 'application/json', text);
+    if (missing.length > 0) say(sayLost(missing.length, 'missing'));
   };
   const saveSvg = (): void => {
     // A sheet has north up, however the plan lies under a wall on the screen.
@@ -25,7 +34,7 @@ export function HandOver() {
     <>
       <h3>Hand over "{plan.name === '' ? 'job without a name' : plan.name}"</h3>
       <div className="key-row">
-        <button type="button" className="key slight" onClick={savePlan}>
+        <button type="button" className="key slight" onClick={() => void savePlan()}>
           Save to file
         </button>
         <button type="button" className="key slight" onClick={saveSvg}>

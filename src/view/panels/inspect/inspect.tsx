@@ -1,6 +1,7 @@
 import type { ComponentType } from 'react';
 import type { Selected } from '../../../editor/editor-api.ts';
 import { useEditor, useEditorState } from '../../app/use-session.ts';
+import { InspectPhoto } from '../../photos/inspect-photo.tsx';
 import { nameOf } from '../name-of.ts';
 import { InspectItem } from './inspect-item.tsx';
 import { InspectLeg } from './inspect-leg.tsx';
@@ -25,6 +26,7 @@ const FORMS: Readonly<Record<Selected['map'], ComponentType<{ readonly id: strin
   rooms: InspectRoom,
   voids: InspectVoid,
   stretches: InspectStretch,
+  blobRefs: InspectPhoto,
 };
 
 /** What is chosen, as a form. Where several things lay under the tap, the others are one key away. */

@@ -2,6 +2,8 @@ import type { Plan } from '../plan/plan.ts';
 import type { Room, Wall } from '../plan/records/building.ts';
 import type { Xy } from '../plan/records/parts.ts';
 import { bodiesOf, wallsOf } from './bodies.ts';
+import { type BoxTree, boxTree } from './box-index.ts';
+import type { Box3 } from './boxes.ts';
 import { insideArea, insideOutline, type Outline, perimeter, signedArea } from './outlines.ts';
 import { type MultiPolygon, outlineOf } from './polygons.ts';
 import { rememberByRecords } from './remember.ts';
@@ -59,15 +61,50 @@ const remembered = rememberByRecords((walls: readonly Wall[]): readonly Face[] =
 
 const holds = (face: Face, p: Xy): boolean => insideArea(p, face.outline, face.holes);
 
+interface Boxed {
+  readonly box: Box3;
+  readonly at: number;
+}
+const trees = new WeakMap<readonly Face[], BoxTree<Boxed>>();
+
+/** Spaces by their boxes in plan, so that asking where a place lies does not go through all of them. */
+function treeOf(faces: readonly Face[]): BoxTree<Boxed> {
+  const known = trees.get(faces);
+  if (known) return known;
+  const made = boxTree(
+    faces.map(({ outline }, at): Boxed => {
+      const [xs, ys] = [outline.map((p) => p.x), outline.map((p) => p.y)];
+      const [minX, minY] = [Math.min(...xs), Math.min(...ys)];
+      return { at, box: { minX, minY, minZ: 0, maxX: Math.max(...xs), maxY: Math.max(...ys), maxZ: 0 } };
+    }),
+  );
+  trees.set(faces, made);
+  return made;
+}
+
+/** Which of some spaces a place lies in, as a place in their row; undefined where in none. */
+function placeIn(faces: readonly Face[], p: Xy): number | undefined {
+  const here = { minX: p.x, minY: p.y, minZ: 0, maxX: p.x, maxY: p.y, maxZ: 0 };
+  const near = treeOf(faces).near(here);
+  const found = near.map(({ entry }) => entry.at).sort((a, b) => a - b);
+  return found.find((at) => {
+    const face = faces[at];
+    return face !== undefined && holds(face, p);
+  });
+}
+
 /** The closed spaces of a storey and the rooms in them. */
 export function roomFaces(plan: Plan, storey: string, standing?: Standing): RoomFaces {
   const seeds: Room[] = Object.values(plan.rooms)
     .filter((r) => r.storey === storey)
     .sort((p, q) => (p.id < q.id ? -1 : 1));
-  const faces = remembered(wallsOf(plan, storey, standing)).map((face) => ({
-    ...face,
-    rooms: seeds.filter((r) => holds(face, r.seed)).map((r) => r.id),
-  }));
+  const closed = remembered(wallsOf(plan, storey, standing));
+  const named = new Map<number, string[]>();
+  for (const room of seeds) {
+    const at = placeIn(closed, room.seed);
+    if (at !== undefined) named.set(at, [...(named.get(at) ?? []), room.id]);
+  }
+  const faces = closed.map((face, at) => ({ ...face, rooms: named.get(at) ?? [] }));
   const found = new Set(faces.flatMap((f) => f.rooms));
   return {
     faces,
@@ -77,7 +114,10 @@ export function roomFaces(plan: Plan, storey: string, standing?: Standing): Room
 }
 
 /** The one of some spaces that a place lies in. */
-export const faceAt = (faces: readonly RoomFace[], p: Xy): RoomFace | undefined => faces.find((face) => holds(face, p));
+export function faceAt(faces: readonly RoomFace[], p: Xy): RoomFace | undefined {
+  const at = placeIn(faces, p);
+  return at === undefined ? undefined : faces[at];
+}
 
 /** The closed space a place lies in; undefined in a wall, outside, or where nothing is closed. */
 export const roomAt = (plan: Plan, storey: string, p: Xy, standing?: Standing): RoomFace | undefined =>

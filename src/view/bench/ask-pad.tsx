@@ -56,10 +56,7 @@ function Pad({ ask }: { readonly ask: Ask }) {
         </p>
       ))}
       {ask.rows.map((row) => (
-        <div
-          key={row.map((k) => k.key).join(' ')}
-          className={row.length > MOST_WRAPPED ? 'ask-row slides' : 'ask-row'}
-        >
+        <div key={row.map((k) => k.key).join(' ')} className={row.length > MOST_WRAPPED ? 'ask-row slides' : 'ask-row'}>
           {row.map((k) => (
             <PadKey key={k.key} of={k} more="slight" onPress={press} />
           ))}

@@ -128,8 +128,8 @@ describe('the house with a rear extension', () => {
     const way = wayOf(plan, 'D-k4-D');
     expect(way).toEqual([
       [6600, 13490, 1150],
-      [6600, 13490, -159],
-      [6600, 14000, -185],
+      [6600, 13490, -152],
+      [6600, 14000, -183],
       [6300, 14000, -200],
     ]);
   });

@@ -124,8 +124,8 @@ const underSlab: Drain = {
       tube: waste,
       corners: [
         { point: own('D-NB'), connection: 'condensate' },
-        corner([6600, 13490, -159]),
-        corner([6600, 14000, -185]),
+        corner([6600, 13490, -152]),
+        corner([6600, 14000, -183]),
         { point: own('D-UF'), connection: 'in' },
       ],
     });

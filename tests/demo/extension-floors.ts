@@ -10,15 +10,15 @@ export const UNDER = 'DV1';
 export const ROOF = 'DV2';
 export const UPSTAIRS = 'DV3';
 export const SLAB = 'DV4';
-/** Undersides of the timber. */
-const ROOF_JOISTS = 2440;
+/** Ceiling of the extension, and underside of the joists upstairs. */
+const CEILING = 2400;
 const FLOOR_JOISTS = 2413;
 
-/** A height as it would be measured: in a void from the underside of its joists, elsewhere from the floor. */
+/** A height as it would be measured: in a void from its underside, elsewhere from the floor. */
 export function extensionHeight(y: number, z: number): { storey: string; height: HeightRef } {
   if (z < FLOOR_JOISTS) return { storey: GROUND, height: floor(GROUND, z) };
   if (y < 8000) return { storey: FIRST, height: voidBottom(UPSTAIRS, z - FLOOR_JOISTS) };
-  return { storey: GROUND, height: voidBottom(ROOF, z - ROOF_JOISTS) };
+  return { storey: GROUND, height: voidBottom(ROOF, z - CEILING) };
 }
 
 /** Outside walls and the wall between front and back, each with the face the joists end at. */
@@ -30,7 +30,7 @@ export function extensionFloors(k: HouseKit): void {
   const first = { x: 500, y: 300 };
   k.space({
     id: UNDER,
-    name: 'Under the ground floor',
+    name: 'Crawl space',
     kind: 'floor',
     outline: MAIN,
     bottom: floor(GROUND, -622),
@@ -51,10 +51,10 @@ export function extensionFloors(k: HouseKit): void {
   });
   k.space({
     id: ROOF,
-    name: 'Flat roof of the extension, warm deck',
+    name: 'Extension roof, warm deck',
     kind: 'ceiling',
     outline: outlineOf([2300, 8000], [6700, 8000], [6700, 14300], [2300, 14300]),
-    bottom: ceiling(GROUND, 40),
+    bottom: ceiling(GROUND, 0),
     top: ceiling(GROUND, 235),
     joists: {
       ...solid,
@@ -63,7 +63,7 @@ export function extensionFloors(k: HouseKit): void {
       first: { x: 2300, y: 8300 },
       depthMm: 195,
       breadthMm: 50,
-      bottom: voidBottom(ROOF, 0),
+      bottom: voidBottom(ROOF, 40),
       spanMm: 4400,
     },
     bearings: [line([2300, 8000], [2300, 14300]), line([6700, 8000], [6700, 14300])],

@@ -22,8 +22,8 @@ const windows: readonly [wall: string, id: string, name: string, along: number, 
 ];
 
 function walls(k: HouseKit): void {
-  k.wall('BW', [125, 0], [125, 6600], 250, 'party wall with the next flat');
-  k.wall('BE', [8875, 0], [8875, 6600], 250, 'wall to the common stair, protected');
+  k.wall('BW', [125, 0], [125, 6600], 250, 'party wall with the next flat', FLAT, null, { party: true });
+  k.wall('BE', [8875, 0], [8875, 6600], 250, 'wall to the common stair, protected', FLAT, null, { fire: true });
   k.wall('BS', [0, 140], [9000, 140], 280, 'external cavity');
   k.wall('BN', [0, 6460], [9000, 6460], 280, 'external cavity');
   k.wall('BP1', [250, 4050], [8750, 4050], 100, 'block');
@@ -57,8 +57,8 @@ function rooms(k: HouseKit): void {
   k.room('bed-1', 'Bed 1', 'bedroom', [6500, 1500], { heated: true });
   k.room('bed-2', 'Bed 2', 'bedroom', [7200, 5600], { heated: true });
   k.room('hall', 'Hall', 'hall', [5500, 3450], { heated: true, ceilingMm: 2250 });
-  k.room('boiler-cupboard', 'Boiler cupboard', 'cupboard', [5500, 4450], { heated: false });
-  k.room('meter-cupboard', 'Meter cupboard', 'cupboard', [8300, 2500], { heated: false });
+  k.room('boiler-cupboard', 'Boiler cupboard', 'cupboard', [5500, 4450], { heated: true });
+  k.room('meter-cupboard', 'Meter cupboard', 'cupboard', [8300, 2500], { heated: true });
 }
 
 function voids(k: HouseKit): void {

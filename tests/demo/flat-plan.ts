@@ -20,6 +20,34 @@ export function flatPlan(): Plan {
   plan.job.reason = 'Boiler from the bedroom cupboard to the kitchen wall';
   plan.job.note =
     'The old flue is hidden above the bathroom ceiling with no way to look at it. The slabs and the outside wall belong to the building: ask the freeholder before work.';
+  const asked = { asked: null, given: null };
+  plan.job.permissions = [
+    {
+      what: 'Flue and relief pipe through and down the shared outside wall',
+      from: 'freeholder, through the manager of the block',
+      note: 'Nothing is fixed to the outside wall before it is given.',
+      ...asked,
+    },
+    {
+      what: 'Gas pipe above the ceiling of the hall',
+      from: 'freeholder, through the manager of the block',
+      note: 'Is the hall a protected entrance hall?',
+      ...asked,
+    },
+  ];
+  const read = (what: string, value: number, unit: string, place: string, note = '') => ({
+    what,
+    value,
+    unit,
+    on: '2026-05-01',
+    place,
+    note,
+  });
+  plan.job.readings = [
+    read('standing water pressure', 2.8, 'bar', 'kitchen stop tap'),
+    read('water flow, tap full open', 16, 'l/min', 'kitchen stop tap'),
+    read('main bonding conductor', 6, 'mm2', 'hall cupboard', 'to be reported'),
+  ];
   plan.options.A = {
     id: 'A',
     name: 'A',

@@ -55,7 +55,7 @@ function boilers(k: HouseKit): void {
     name: 'Old flue terminal',
     place: onWall('BN', 'left', 4000, floor(FLAT, 2350)),
     size: size(100, 100, 100),
-    fields: { serves: 'Old combi', hiddenM: 3.4, hatches: false },
+    fields: { serves: 'Old combi', hiddenLengthM: 3.4, inspectable: false },
   });
   k.point({
     id: 'B-NB',

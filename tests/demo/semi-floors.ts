@@ -45,8 +45,8 @@ function firstFloor(k: HouseKit): void {
       mayBeCut: true,
     });
   const stairs = outlineOf([300, 900], [1150, 900], [1150, 3600], [300, 3600]);
-  part(FRONT, 'First floor, front', 300, 4050, [stairs]);
-  part(REAR, 'First floor, rear', 4150, 6900, []);
+  part(FRONT, 'First floor at the front', 300, 4050, [stairs]);
+  part(REAR, 'First floor at the back', 4150, 6900, []);
 }
 
 function solid(k: HouseKit): void {

@@ -4,6 +4,7 @@ import { openingSpan } from './opening-box.ts';
 import type { Outline } from './outlines.ts';
 import { difference, type MultiPolygon, polygonOf, union } from './polygons.ts';
 import { rememberByRecords } from './remember.ts';
+import { wallClusters } from './wall-clusters.ts';
 import { outOfWall, type Standing, wallLength } from './wall-frame.ts';
 import { type WallOutline, wallOutline } from './wall-outline.ts';
 
@@ -15,16 +16,26 @@ export interface WallBodies {
   readonly outlines: ReadonlyMap<string, Outline>;
 }
 
-const outlinesOf = rememberByRecords((walls: readonly Wall[]): readonly WallOutline[] =>
-  walls.map((wall) => wallOutline(wall, walls)),
-);
+const outlinesOf = rememberByRecords((walls: readonly Wall[]): readonly WallOutline[] => {
+  const place = new Map(walls.map((wall, at) => [wall.id as string, at]));
+  const made = wallClusters(walls).flatMap((near) => near.map((wall) => wallOutline(wall, near)));
+  return made.sort((p, q) => (place.get(p.wall.id) ?? 0) - (place.get(q.wall.id) ?? 0));
+});
 
 /** Of walls already picked out: one storey, sorted by id. */
 export const bodiesOf = rememberByRecords((walls: readonly Wall[]): WallBodies => {
   const made = outlinesOf(walls);
-  const parts = made.flatMap(({ outline, patches }) => [outline, ...patches]).filter((o) => o.length > 2);
+  const of = new Map(made.map((m) => [m.wall.id as string, m]));
+  // House by house: clipping all walls of many houses at once would take far longer than each by itself.
+  const joined = wallClusters(walls).flatMap((near) => {
+    const parts = near.flatMap((wall) => {
+      const own = of.get(wall.id);
+      return own ? [own.outline, ...own.patches] : [];
+    });
+    return union(parts.filter((o) => o.length > 2).map(polygonOf));
+  });
   return {
-    union: union(parts.map(polygonOf)),
+    union: joined,
     outlines: new Map(made.map(({ wall, outline }) => [wall.id, outline])),
   };
 });

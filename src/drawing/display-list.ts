@@ -40,6 +40,8 @@ export interface LineItem {
   readonly style: LineStyle;
   readonly closed?: boolean;
   readonly roundMm?: number;
+  /** Painted only while a mm of paper stands for so many mm of the plane: from the first, up to below the second. */
+  readonly scales?: Vec;
   /** Most that may be left off each end, in mm of the plane, for the rounding of a corner drawn by its node; 0: nothing. */
   readonly trim?: Vec;
   /** Where something passes in front, and how that moves with its bank. The line is broken there. */

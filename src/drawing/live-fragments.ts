@@ -6,6 +6,7 @@ import { bodyPart } from './building/wall-bodies.ts';
 import type { Fragment, LineStyle, View } from './display-list.ts';
 import { faceOpening } from './face/face-opening.ts';
 import { facePoint, onFace } from './face/face-point.ts';
+import { faceVoid } from './face/face-void.ts';
 import { boxAround, makeFragment } from './fragments/fragment.ts';
 import { openingFragment } from './fragments/opening.fragment.ts';
 import { pipeFragments } from './fragments/pipe-fragments.ts';
@@ -98,6 +99,8 @@ function partsOnPlan(draft: Plan, id: string, storey: string, alive: Alive): Fra
 function partsOnFace(draft: Plan, id: string, face: FacePlane, alive: Alive): Fragment[] {
   const point = draft.points[id];
   if (point) return onFace(draft, point, face) ? [facePoint(draft, point, stateIn(alive, id), face, [])] : [];
+  const v = draft.voids[id];
+  if (v) return v.storey === face.storey ? [faceVoid(draft, v, face)] : [];
   const opening = draft.openings[id];
   return opening && face.view.kind === 'face' && opening.wall === face.view.wall
     ? [faceOpening(draft, opening, face)]

@@ -7,6 +7,7 @@ import { remember } from '../memo/remember.ts';
 import { stateOf } from '../pipes/pipes-in-view.ts';
 import { type FacePlane, viewKey } from '../pipes/plane.ts';
 import { faceOpening } from './face-opening.ts';
+import { faceGround, faceRoof } from './face-outside.ts';
 import { type Beside, facePoint, onFace } from './face-point.ts';
 import { faceVoid } from './face-void.ts';
 import { openingAcross, rectangle, wallsCut } from './face-wall.ts';
@@ -58,8 +59,22 @@ export function faceFragments(plan: Plan, plane: FacePlane, alive: Alive, stripp
 
   for (const v of Object.values(plan.voids)) {
     if (v.storey !== plane.storey || !alive.has('voids', v.id)) continue;
+    found.push(remember(v, key, plan, [wall], (traced) => faceVoid(traced, v, plane)));
+  }
+  for (const roof of Object.values(plan.roofs)) {
+    if (roof.storey !== plane.storey) continue;
     found.push(
-      remember(v, key, plan, [wall], (traced) => makeFragment(v.id, 'voids', 'void', faceVoid(traced, v, plane))),
+      remember(roof, key, plan, [wall], (traced) =>
+        makeFragment(roof.id, 'roofs', 'void', faceRoof(traced, roof, plane).items),
+      ),
+    );
+  }
+  for (const ground of Object.values(plan.grounds)) {
+    found.push(
+      remember(ground, key, plan, [wall], (traced) => {
+        const { items, wishes } = faceGround(traced, ground, plane);
+        return makeFragment(ground.id, 'grounds', 'opening', items, wishes);
+      }),
     );
   }
   const openings = Object.values(plan.openings).filter((o) => o.wall === wallId && alive.has('openings', o.id));

@@ -1,27 +1,21 @@
 import { resolveHeight } from '../../geometry/heights.ts';
 import { joistLines } from '../../geometry/joist-lines.ts';
 import { direction } from '../../geometry/vec.ts';
-import { voidHeights } from '../../geometry/void-stretches.ts';
+import { type VoidHeights, voidHeights } from '../../geometry/void-stretches.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Void } from '../../plan/records/building.ts';
-import { outlineRings } from '../building/joist-edges.ts';
-import type { Item, LineStyle, Vec } from '../display-list.ts';
+import { boxOnSide } from '../building/box-on-wall.ts';
+import { DOUBLED } from '../building/joist-items.ts';
+import { outlineRings } from '../building/void-rings.ts';
+import type { Fragment, Item, LineStyle, Vec, Wish } from '../display-list.ts';
+import { makeFragment } from '../fragments/fragment.ts';
 import { PEN } from '../look/tokens.ts';
 import type { FacePlane } from '../pipes/plane.ts';
 import { type Across, cutBy, cutLine, rectangle } from './face-wall.ts';
+import { joistSection, joistStyle } from './joist-section.ts';
 
-const JOIST: LineStyle = { ink: 'batten', pen: 0.2, dash: [], fit: false };
 const EDGE: LineStyle = { ink: 'wallEdge', pen: PEN.opening, dash: [], fit: false };
-
-/** A joist cut through: a box with both diagonals. */
-export function joistBox(a: Across, low: number, high: number): Item[] {
-  const line = (p: Vec, q: Vec): Item => ({ t: 'line', pts: [p, q], style: JOIST });
-  return [
-    { t: 'area', rings: [rectangle(a, low, high)], fill: 'paper', edge: JOIST },
-    line([a.from, low], [a.upTo, high]),
-    line([a.from, high], [a.upTo, low]),
-  ];
-}
+const HIDDEN: LineStyle = { ink: 'wallEdge', pen: PEN.opening, dash: [1.6, 0.8], fit: false };
 
 /** z of a void's own joists; undefined where nobody told. */
 export function joistZ(plan: Plan, v: Void): { low: number; high: number } | undefined {
@@ -30,50 +24,91 @@ export function joistZ(plan: Plan, v: Void): { low: number; high: number } | und
   return low === undefined || depth === null || depth === undefined ? undefined : { low, high: low + depth };
 }
 
+const level = (cut: Across, z: number, style: LineStyle): Item => ({
+  t: 'line',
+  pts: [
+    [cut.from, z],
+    [cut.upTo, z],
+  ],
+  style,
+});
+
+/** A boxing seen from before its wall, or a chase let into it: all its edges, and how deep it is. */
+function box(plan: Plan, v: Void, plane: FacePlane, heights: VoidHeights): Fragment | undefined {
+  const { view } = plane;
+  const wall = view.kind === 'face' ? plan.walls[view.wall] : undefined;
+  const on = wall && view.kind === 'face' ? boxOnSide(wall, view.side, v) : undefined;
+  if (!wall || !on || view.kind !== 'face') return undefined;
+  const ring = rectangle({ from: on.fromS, upTo: on.toS }, heights.bottom, heights.top);
+  const edge = v.sureness === 'assumed' ? HIDDEN : EDGE;
+  const item: Item = { t: 'area', rings: [ring], fill: 'void', edge };
+  const at: Vec = [(on.fromS + on.toS) / 2, (heights.bottom + heights.top) / 2];
+  const second = `${Math.round(on.depthMm)} deep`;
+  const words: Wish = { w: 'name', at, text: v.name === '' ? v.kind : v.name, second, ring, small: true };
+  return makeFragment(v.id, 'voids', 'void', [item], [words]);
+}
+
+/** A slab cut through: hatched, with the lines between its layers. */
+function slab(v: Void, cuts: readonly Across[], { bottom, top }: VoidHeights): Item[] {
+  return cuts.flatMap((cut): Item[] => {
+    const items: Item[] = [{ t: 'area', rings: [rectangle(cut, bottom, top)], fill: 'slab', edge: EDGE }];
+    let z = top;
+    for (const { thicknessMm } of v.layers ?? []) {
+      z -= thicknessMm;
+      if (z > bottom) items.push(level(cut, z, EDGE));
+    }
+    return items;
+  });
+}
+
+function layerWishes(v: Void, cuts: readonly Across[], { bottom, top }: VoidHeights): Wish[] {
+  const cut = cuts[0];
+  let z = top;
+  return (v.layers ?? []).flatMap(({ what, thicknessMm }): Wish[] => {
+    const middle = z - thicknessMm / 2;
+    z -= thicknessMm;
+    if (!cut || middle < bottom) return [];
+    const at: Vec = [cut.upTo, middle];
+    return [{ w: 'flag', at, what: `${what} ${Math.round(thicknessMm)}`, how: null, rank: 9, clearMm: 0.5 }];
+  });
+}
+
+/** Joists where they meet the face: cut through, or seen along. */
+function joistsOn(plan: Plan, v: Void, plane: FacePlane, cuts: readonly Across[]): Item[] {
+  const line = cutLine(plan, plane);
+  const z = joistZ(plan, v);
+  const { joists } = v;
+  if (!joists || !z || !line) return [];
+  const style = joistStyle(joists);
+  const way = direction(joists.wayDeg);
+  const alongFace = Math.abs(way.x * line.way[0] + way.y * line.way[1]) > ALONG;
+  if (alongFace) return cuts.flatMap((cut) => [z.low, z.high].map((at) => level(cut, at, style)));
+  const half = (joists.breadthMm ?? 0) / 2;
+  return joistLines(v).flatMap(({ a, b, what }): Item[] => {
+    const p = crossing([a.x, a.y], [b.x, b.y], line);
+    if (!p) return [];
+    const [u] = plane.at({ x: p[0], y: p[1], z: 0 });
+    const middles = what === DOUBLED ? [u - half, u + half] : [u];
+    return middles.flatMap((m) => joistSection(joists.kind, { from: m - half, upTo: m + half }, z.low, z.high, style));
+  });
+}
+
 /** A void where it meets a face: a wash between its heights, its joists cut or seen along. */
-export function faceVoid(plan: Plan, v: Void, plane: FacePlane): Item[] {
+export function faceVoid(plan: Plan, v: Void, plane: FacePlane): Fragment {
   const line = cutLine(plan, plane);
   const heights = voidHeights(plan, v);
-  if (!line || !heights) return [];
+  if (!line || !heights) return makeFragment(v.id, 'voids', 'void', []);
+  const boxed = box(plan, v, plane, heights);
+  if (boxed) return boxed;
   const { bottom, top } = heights;
-  const items: Item[] = [];
   const cuts = cutBy(outlineRings(v), line, plane);
-  for (const cut of cuts) {
-    items.push({ t: 'area', rings: [rectangle(cut, bottom, top)], fill: 'void' });
-    items.push({
-      t: 'line',
-      pts: [
-        [cut.from, bottom],
-        [cut.upTo, bottom],
-      ],
-      style: EDGE,
-    });
-  }
-  const z = joistZ(plan, v);
-  if (!v.joists || !z) return items;
-  const way = direction(v.joists.wayDeg);
-  const alongFace = Math.abs(way.x * line.way[0] + way.y * line.way[1]) > ALONG;
-  if (alongFace) {
-    for (const cut of cuts)
-      for (const level of [z.low, z.high])
-        items.push({
-          t: 'line',
-          pts: [
-            [cut.from, level],
-            [cut.upTo, level],
-          ],
-          style: JOIST,
-        });
-    return items;
-  }
-  const half = (v.joists.breadthMm ?? 0) / 2;
-  for (const { a, b } of joistLines(v)) {
-    const p = crossing([a.x, a.y], [b.x, b.y], line);
-    if (!p) continue;
-    const [u] = plane.at({ x: p[0], y: p[1], z: 0 });
-    items.push(...joistBox({ from: u - half, upTo: u + half }, z.low, z.high));
-  }
-  return items;
+  if (v.kind === 'slab')
+    return makeFragment(v.id, 'voids', 'void', slab(v, cuts, heights), layerWishes(v, cuts, heights));
+  const washes = cuts.flatMap((cut): Item[] => [
+    { t: 'area', rings: [rectangle(cut, bottom, top)], fill: 'void' },
+    level(cut, bottom, EDGE),
+  ]);
+  return makeFragment(v.id, 'voids', 'void', [...washes, ...joistsOn(plan, v, plane, cuts)]);
 }
 
 /** Joists nearer than this cosine to the way of a face are seen along, not cut. */

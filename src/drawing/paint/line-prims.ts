@@ -94,6 +94,8 @@ function gapsAlong(item: LineItem, frame: Frame, pts: readonly Vec[], start: num
 /** A line as painted: ends left to corners, the beat fitted, broken where something passes in front, hollow, struck. */
 export function linePrims(item: LineItem, frame: Frame, look: Look): Prim[] {
   const { style } = item;
+  const k = mmPerPaperMm(frame);
+  if (item.scales && (k < item.scales[0] || k >= item.scales[1])) return [];
   const all = item.pts.map((p, i) => place(frame, p, item.spread?.[i], item.offsetsMm?.[i]));
   const whole = lengthOf(all);
   if (item.closed) {

@@ -5,8 +5,9 @@ import type { Plan } from '../../plan/plan.ts';
 import type { Void } from '../../plan/records/building.ts';
 import type { Xy } from '../../plan/records/parts.ts';
 import type { Item, LineStyle, Vec } from '../display-list.ts';
-import { joistBox, joistZ } from '../face/face-void.ts';
+import { joistZ } from '../face/face-void.ts';
 import { rectangle } from '../face/face-wall.ts';
+import { joistBox } from '../face/joist-section.ts';
 import { PEN } from '../look/tokens.ts';
 
 const EDGE: LineStyle = { ink: 'wallEdge', pen: PEN.opening, dash: [], fit: false };

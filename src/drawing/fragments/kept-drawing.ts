@@ -38,7 +38,7 @@ export interface KeptDrawing {
 
 /** Any pipe may be drawn otherwise when one of these changes; and only then a building, or when a point does. */
 const ROUND_ABOUT = ['storeys', 'rooms', 'walls', 'voids', 'options'] as const;
-const BUILDING = [...ROUND_ABOUT, 'openings', 'roofs', 'points', 'blobRefs'] as const;
+const BUILDING = [...ROUND_ABOUT, 'openings', 'roofs', 'grounds', 'points', 'blobRefs'] as const;
 const PIPEWORK = ['legs', 'stretches', 'nodes', 'runs', 'items'] as const;
 
 const same = (a: Plan, b: Plan, maps: readonly (keyof Plan)[]): boolean => maps.every((m) => a[m] === b[m]);

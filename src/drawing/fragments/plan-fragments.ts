@@ -1,3 +1,4 @@
+import { groundStorey } from '../../geometry/ground.ts';
 import { photoPlace } from '../../geometry/photo-place.ts';
 import { faceAt, type RoomFace, roomFaces } from '../../geometry/rooms.ts';
 import type { Alive } from '../../network/cases.ts';
@@ -7,6 +8,7 @@ import type { Fragment, Vec, Wish } from '../display-list.ts';
 import { remember } from '../memo/remember.ts';
 import { stateOf } from '../pipes/pipes-in-view.ts';
 import { makeFragment } from './fragment.ts';
+import { groundFragment } from './ground.fragment.ts';
 import { openingFragment } from './opening.fragment.ts';
 import { photoFragment } from './photo.fragment.ts';
 import { pointFragment } from './point.fragment.ts';
@@ -60,7 +62,11 @@ export function planFragments(
       found.push(remember(v, 'void', plan, [], () => voidFragment(v)));
   }
   for (const roof of Object.values(plan.roofs)) {
-    if (roof.storey === storeyId) found.push(remember(roof, 'roof', plan, [], () => roofFragment(roof)));
+    if (roof.storey === storeyId) found.push(remember(roof, 'roof', plan, [], (traced) => roofFragment(traced, roof)));
+  }
+  for (const ground of Object.values(plan.grounds)) {
+    if (groundStorey(plan, ground) !== storeyId) continue;
+    found.push(remember(ground, 'ground', plan, [storeyId], (traced) => groundFragment(traced, ground, storeyId)));
   }
   for (const opening of openings) {
     const wall = plan.walls[opening.wall];

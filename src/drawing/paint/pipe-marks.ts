@@ -128,6 +128,31 @@ export const PIPE_MARKS: Readonly<Record<string, (m: MarkPen, size: number) => P
       { closed: true, fill: m.ink },
     ),
   ],
+  /** A level from above: a cross where it was taken. */
+  level: (m) => [
+    m.circle(0, 0, 1, { stroke: m.stroke(m.ink, PEN.opening) }),
+    ...[0, 90].map((deg) => {
+      const [x, y] = deg === 0 ? [1.7, 0] : [0, 1.7];
+      return m.path(
+        [
+          [-x, -y],
+          [x, y],
+        ],
+        { stroke: m.stroke(m.ink, PEN.opening) },
+      );
+    }),
+  ],
+  /** A level seen from the side: an open triangle that stands on its line with its tip. */
+  levelOn: (m) => [
+    m.path(
+      [
+        [0, 0],
+        [-1.5, 2.2],
+        [1.5, 2.2],
+      ],
+      { closed: true, fill: m.look.paper, stroke: m.stroke(m.ink, PEN.opening) },
+    ),
+  ],
   /** Where the next place would be put. */
   aim: (m) => [
     m.circle(0, 0, 1.4, { stroke: m.stroke(m.ink, 0.3) }),

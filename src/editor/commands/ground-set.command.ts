@@ -8,7 +8,7 @@ const { line, kind, sureness } = ground.entries;
 /** Ground level along the outside. Without `ground` a new line is made. */
 export default defineCommand({
   id: 'ground.set',
-  label: () => 'draw ground level',
+  label: (args) => (args.ground === undefined ? 'draw ground level' : 'change ground level'),
   args: v.object({ ground: v.optional(id<'ground'>()), line, kind, sureness: v.optional(sureness, 'assumed') }),
   run(draft, args, ctx) {
     const { ground: of, ...told } = args;

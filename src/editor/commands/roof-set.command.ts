@@ -9,7 +9,7 @@ const { storey, outline, eaves, pitchDeg, rafters, sureness } = roof.entries;
 /** A sloping plane that bounds height. Without `roof` a new one is made. */
 export default defineCommand({
   id: 'roof.set',
-  label: () => 'draw roof',
+  label: (args) => (args.roof === undefined ? 'draw roof' : 'change roof'),
   args: v.object({
     roof: v.optional(id<'roof'>()),
     storey,

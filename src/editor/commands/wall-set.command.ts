@@ -4,7 +4,7 @@ import { id } from '../../plan/records/parts.ts';
 import { change } from './change-of.ts';
 import { defineCommand, refuse } from './define-command.ts';
 
-const { thicknessMm, construction, heightMm, sureness } = wall.entries;
+const { thicknessMm, construction, heightMm, party, fire, leafMm, hollow, sureness } = wall.entries;
 
 /** What a wall is made of. Where it stands is `wall.move`. */
 export default defineCommand({
@@ -12,7 +12,18 @@ export default defineCommand({
   label: () => 'change wall',
   args: v.object({
     wall: id<'wall'>(),
-    change: v.partial(v.object({ thicknessMm, construction, heightMm, sureness })),
+    change: v.partial(
+      v.object({
+        thicknessMm,
+        construction,
+        heightMm,
+        party: party.wrapped,
+        fire: fire.wrapped,
+        leafMm: leafMm.wrapped,
+        hollow: hollow.wrapped,
+        sureness,
+      }),
+    ),
   }),
   run(draft, args) {
     if (args.change.thicknessMm !== undefined && args.change.thicknessMm <= 0) refuse('A wall needs a thickness.');
@@ -21,7 +32,14 @@ export default defineCommand({
   },
   example(plan, rng) {
     const wall = rng.pick(Object.keys(plan.walls));
-    const changes = [{ thicknessMm: 215.06 }, { construction: 'stud' }, { heightMm: 2100 }, { heightMm: null }];
+    const changes = [
+      { thicknessMm: 215.06 },
+      { construction: 'stud' },
+      { heightMm: 2100 },
+      { heightMm: null },
+      { party: true },
+      { leafMm: 100.04 },
+    ];
     return wall === undefined ? null : { wall, change: rng.pick(changes) };
   },
 });

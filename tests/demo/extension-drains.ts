@@ -24,7 +24,7 @@ const pumped: Drain = {
         tail('in', 'condensate', 'In', '21.5', [70, 100, 150], 'up'),
         tail('out', 'condensate', 'Hose out', '10', [0, 40, 150], 'up'),
       ],
-      fields: { liftM: null, overflowStops: null },
+      fields: { liftM: 4, runM: 20, overflowStops: true },
     });
     run({
       ...told,
@@ -87,7 +87,7 @@ const soakaway: Drain = {
       place: { on: 'storey', x: 6000, y: 16250, angleDeg: 0, height: datum(-900) },
       size: size(300, 300, 400),
       connections: [tail('in', 'condensate', 'In', '32', [560, 150, 437], 'right')],
-      fields: { fromWallMm: 1500, soil: 'clay' },
+      fields: { fromWallMm: 1500, ground: 'clay' },
     });
     run({
       ...told,
@@ -110,12 +110,12 @@ const underSlab: Drain = {
   draw: ({ own, point, run }) => {
     point({
       id: 'D-UF',
-      kind: 'soil-stack',
-      name: 'Stub of a new foul branch under the slab',
+      kind: 'condensate-drain',
+      name: 'New foul branch under the slab',
       place: { on: 'storey', x: 6300, y: 14055, angleDeg: 0, height: floor(GROUND, -300) },
-      size: size(110, 110, 400),
-      connections: [tail('in', 'condensate', 'Boss', '32', [0, 55, 100], 'right')],
-      fields: { outside: false },
+      size: size(110, 110, 110),
+      connections: [tail('in', 'condensate', 'In', '32', [0, 55, 100], 'right')],
+      fields: { laid: false, before: 'the pour' },
     });
     run({
       ...told,

@@ -5,7 +5,7 @@ import { EXTENSION_DRAINS } from './extension-drains.ts';
 import { extensionFloors } from './extension-floors.ts';
 import { extensionOption } from './extension-option.ts';
 import { extensionSurvey } from './extension-points.ts';
-import { copper, type HouseKit, houseKit } from './house-kit.ts';
+import { atConnection, copper, type HouseKit, houseKit } from './house-kit.ts';
 
 const NOTES: Readonly<Record<string, string>> = {
   A: 'Pump: the hose goes over the side door through twelve roof joists to the old standpipe. It works, and adds a part that can fail and a power point.',
@@ -32,6 +32,24 @@ function oldPipes(k: HouseKit): void {
   hidden('D-g0', 'gas', 'Gas as it is', null);
   const ends = { from: { point: 'D-GM', connection: 'outlet' }, to: { point: 'D-EB', connection: 'gas' } };
   k.unseen('D-g0', [{ id: 'D-g0-s', ...ends, lengthMm: [12000, 15000], bends: [4, 9], tube: copper(null) }]);
+}
+
+/** At the boiler and at the hob. */
+function gasCocks(plan: Plan, option: string): void {
+  const own = (id: string) => (option === 'A' ? id : `${id}-${option}`);
+  for (const [id, at] of [
+    ['D-GV1', 'D-NB'],
+    ['D-GV2', 'D-HB'],
+  ] as const) {
+    const rest = { along: null, fields: {}, option, sureness: 'seen' as const };
+    plan.items[own(id)] = {
+      id: own(id),
+      kind: 'gas-cock',
+      name: at === 'D-NB' ? 'Gas cock at the boiler' : 'Gas cock at the hob',
+      node: atConnection(own(at), 'gas'),
+      ...rest,
+    };
+  }
 }
 
 /** An invented house whose combi moves to the far end of a rear extension, away from every drain. */
@@ -72,6 +90,7 @@ export function extensionPlan(): Plan {
     const id = drain.option;
     plan.options[id] = { id, name: id, note: NOTES[id] ?? '', fates: { ...fates } };
     extensionOption(k, drain);
+    gasCocks(plan, id);
   }
   return plan;
 }

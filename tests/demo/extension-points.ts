@@ -86,11 +86,11 @@ function around(k: HouseKit): void {
   });
   k.point({
     id: 'D-FC',
-    kind: 'obstacle',
+    kind: 'beam',
     name: 'Steel beam over the opening',
     place: { on: 'storey', x: 4400, y: 7923, angleDeg: 0, height: floor(GROUND, 2300) },
     size: size(3900, 146, 254),
-    fields: { what: 'steel beam' },
+    fields: { madeOf: 'steel', mayBeDrilled: false },
   });
 }
 

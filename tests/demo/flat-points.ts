@@ -148,6 +148,7 @@ function water(k: HouseKit): void {
     place: onWall('BN', 'right', 1950, floor(FLAT, 640)),
     size: size(120, 240, 200),
     connections: [tail('in', 'condensate', 'Above the trap', '21.5', [0, 140, 15], 'left')],
+    fields: { aboveTrap: true },
   });
   k.point({
     id: 'B-OT',

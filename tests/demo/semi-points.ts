@@ -69,7 +69,7 @@ function boilers(k: HouseKit): void {
     size: size(440, 330, 720),
     connections: [
       tail('flow', 'heatingFlow', 'Heating flow', '28', [-80, 115, -140], 'down'),
-      tail('gas', 'gas', 'Gas', '22', [50, 115, -140], 'down'),
+      tail('gas', 'gas', 'Gas', '22', [50, 115, -140], 'back'),
       tail('return', 'heatingReturn', 'Heating return', '28', [180, 115, -140], 'down'),
       tail('condensate', 'condensate', 'Condensate', '21.5', [-230, 115, -150], 'down'),
       tail('relief', 'boilerRelief', 'Relief', '15', [-310, 115, -140], 'back'),

@@ -8,6 +8,7 @@ import { applyRule } from './apply-rule.ts';
 import type { Rule } from './define-rule.ts';
 import type { SectionKind } from './define-section.ts';
 import type { Sum } from './define-sum.ts';
+import { reachOf } from './drainage/reach.ts';
 import { give } from './given.ts';
 import { legFacts } from './leg-facts.ts';
 import { linesOf } from './materials/lines.ts';
@@ -89,7 +90,7 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
     lines: linesOf(plan, chosen, pieces),
     legs: legFacts(given),
     runs,
-    reach: [],
+    reach: reachOf(given),
     sources: sourcesOf(citesIn(findings, written, runs)),
     counts: {
       stop: count(findings, 'stop'),

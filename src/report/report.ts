@@ -47,9 +47,12 @@ export interface ReachAnswer {
   readonly storey: string;
   readonly way: readonly { readonly x: number; readonly y: number; readonly z: number }[];
   readonly lengthM: Quantity | null;
+  /** Of that, outside the outside walls. */
+  readonly outsideM: Quantity | null;
+  /** What it falls on the way, by the least fall of any edition and by the one the job goes by. */
   readonly dropMm: Quantity | null;
   readonly arrivesMm: Quantity | null;
-  /** Lowest the appliance may hang for this end still to be reached; null where height does not help. */
+  /** Lowest its tail may be, above the floor, for this end to be reached; null where height does not help. */
   readonly leastHeightMm: Quantity | null;
   readonly blocks: readonly ReachBlock[];
   readonly say: string;

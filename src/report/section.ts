@@ -16,7 +16,7 @@ export interface Bar {
  * Rows a panel knows how to draw, whatever section they stand in:
  * answer: one large figure with its bar; choice: one of several ways with its own small bar (sizes of a route);
  * sum: a working line (label, how, result); fact: label and figure; note: one sentence; assumed: one thing taken for granted;
- * heading: parts what follows; line: one row of the list of pieces.
+ * verdict: how one thing stands, with its mark and a sentence; heading: parts what follows; line: one row of the list of pieces.
  */
 export type Row =
   | {
@@ -53,6 +53,13 @@ export type Row =
       readonly kind: 'fact';
       readonly label: string;
       readonly figure: Quantity | null;
+      readonly say: string;
+      readonly ids: readonly string[];
+    }
+  | {
+      readonly kind: 'verdict';
+      readonly label: string;
+      readonly state: State;
       readonly say: string;
       readonly ids: readonly string[];
     }

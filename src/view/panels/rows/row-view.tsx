@@ -4,6 +4,7 @@ import { ChoiceRow } from './choice-row.tsx';
 import { Cites } from './cites.tsx';
 import { sayWithUnit } from './figures.ts';
 import { SumRow } from './sum-row.tsx';
+import { VerdictRow } from './verdict-row.tsx';
 
 export interface RowDoing {
   readonly title: string;
@@ -44,6 +45,8 @@ export function RowView({ row, doing }: { readonly row: Row; readonly doing: Row
           )}
         </div>
       );
+    case 'verdict':
+      return <VerdictRow row={row} onShow={doing.onShow} />;
     case 'note':
       return (
         <div className="row-note">

@@ -1,0 +1,202 @@
+import { riseBetween } from '../../geometry/heights.ts';
+import type { Standing } from '../../geometry/wall-frame.ts';
+import { quantise } from '../../plan/units.ts';
+import { constant } from '../../reference/figure.ts';
+import { between, type Quantity, roundQuantity } from '../../report/quantity.ts';
+import type { ReachAnswer, ReachBlock } from '../../report/report.ts';
+import { standingBuilding } from '../clearance/crossings.ts';
+import type { Given } from '../given.ts';
+import { condensateFalls } from './falls-wanted.ts';
+import { objectionsTo, REACH_SERVICES, type ReachService, reachEnds, reachTails, type Tail } from './reach-ends.ts';
+import { UNDER_TAIL_MM } from './reach-figures.ts';
+import { wayGraph } from './reach-graph.ts';
+import type { WayGraph } from './reach-net.ts';
+import { sayReach } from './reach-say.ts';
+import { type Wish, waysFrom } from './reach-search.ts';
+import { type Heights, type Tried, tryUnder, tryWay } from './reach-tried.ts';
+import { wayUnder } from './reach-under.ts';
+
+const WISHES: readonly Wish[] = ['inside', 'outside'];
+const RANK = { pass: 0, check: 1, cantTell: 2, stop: 3 } as const;
+/** Outside, no longer than this, mm. */
+const MOST_OUTSIDE_MM = constant('condensate-limits', 'outside length', 'm') * 1000;
+
+/** What counts as falling all the way for relief water, which has no figure of its own: that of other hot discharges. */
+const RELIEF_FALL = constant('discharge-limits', 'fall', 'mmPerM');
+
+interface Falls {
+  readonly wanted: number;
+  readonly least: number;
+}
+
+/** Null where the edition the job has pinned is not here. */
+function fallsFor(given: Given, service: ReachService): Falls | null {
+  if (service === 'boilerRelief') return { wanted: RELIEF_FALL, least: RELIEF_FALL };
+  const { wanted, least } = condensateFalls(given.plan.basis.editions);
+  return wanted.is === 'known' && least.is === 'known' ? { wanted: wanted.lo, least: least.lo } : null;
+}
+
+interface Search {
+  readonly given: Given;
+  readonly standing: Standing;
+  readonly service: ReachService;
+  readonly falls: Falls;
+}
+
+const heightOf = ({ place }: Tail) => ({ z: place.at.z, lo: place.zLo, hi: place.zHi, doubts: place.doubts });
+
+function heightsOf({ given, falls, service }: Search, tail: Tail, end: Tail): Heights {
+  const tailH = heightOf(tail);
+  return {
+    tailZ: { lo: tailH.lo, mm: tailH.z, hi: tailH.hi },
+    rise: riseBetween(heightOf(end), tailH),
+    mmPerM: falls,
+    floorZ: given.plan.storeys[tail.point.storey]?.floorMm ?? 0,
+    dropMm: UNDER_TAIL_MM,
+    mayBeBuried: service === 'condensate',
+  };
+}
+
+/** The better of two ways: how it stands, then whether a floor stays shut, then how much is in the way, then how long. */
+const byBetter = (a: Tried, b: Tried): number =>
+  RANK[a.state] - RANK[b.state] ||
+  Number(a.how === 'under') - Number(b.how === 'under') ||
+  a.blocks.length - b.blocks.length ||
+  a.told.lengthMm - b.told.lengthMm;
+
+function tries(search: Search, tail: Tail, end: Tail, ways: readonly (Tried['pieces'] | null)[]): Tried[] {
+  const { given } = search;
+  const heights = heightsOf(search, tail, end);
+  const storey = given.plan.storeys[tail.point.storey];
+  const above = tail.point.size.heightMm - tail.connection.at.z;
+  const highestZ = storey ? storey.floorMm + storey.ceilingMm - above : Number.POSITIVE_INFINITY;
+  const ask = { plan: given.plan, storey: tail.point.storey, heights, highestZ };
+  const found = WISHES.flatMap((how, i) => {
+    const pieces = ways[i];
+    return pieces ? [tryWay(ask, how, pieces)] : [];
+  });
+  // Relief water is to be seen where it runs: it is sent through no void.
+  const under = search.service === 'condensate' && wayUnder(given.plan, search.standing, tail.place.at, end.place.at);
+  if (under) found.push(tryUnder(ask, under));
+  return found.sort(byBetter);
+}
+
+const mm = (lo: number, hi: number, value: number): Quantity =>
+  roundQuantity(between(Math.min(lo, value), Math.max(hi, value), 'mm', 0, 'derived', value));
+
+const worstOf = (states: readonly ReachAnswer['state'][]): ReachAnswer['state'] =>
+  states.reduce((a, b) => (RANK[b] > RANK[a] ? b : a), 'pass');
+
+function answerFor(search: Search, tail: Tail, end: Tail, ways: readonly (Tried['pieces'] | null)[]): ReachAnswer {
+  const { given, service, falls } = search;
+  const objections = objectionsTo(end, service);
+  const all = tries(search, tail, end, ways);
+  const [best] = all;
+  const base = { appliance: tail.point.id, service, end: end.point.id, storey: tail.point.storey };
+  if (!best) {
+    const say = ['no way was found', ...objections.map((o) => o.say)].join('; ');
+    const state = worstOf(['cantTell', ...objections.map((o) => o.state)]);
+    const nothing = { lengthM: null, dropMm: null, arrivesMm: null, leastHeightMm: null };
+    return { ...base, ...nothing, state, way: [], outsideM: null, blocks: [], say };
+  }
+  const { told, worst, best: most, leastZ } = best;
+  const tooLow = most.arrivesMm < 0;
+  const blocks: ReachBlock[] = [...best.blocks];
+  if (tooLow) {
+    const up = end.place.at.z > tail.place.at.z;
+    const short = Math.round(up ? end.place.at.z - tail.place.at.z : -told.arrivesMm);
+    const what = up ? `lies ${short} higher than the tail` : `arrives ${short} too low`;
+    blocks.unshift({ what, ids: [end.point.id], storey: tail.point.storey, at: end.place.at });
+  }
+  const tooFar = service === 'condensate' && best.outsideMm > MOST_OUTSIDE_MM;
+  const state = worstOf([best.state, ...(tooFar ? (['check'] as const) : []), ...objections.map((o) => o.state)]);
+  const floorZ = given.plan.storeys[tail.point.storey]?.floorMm ?? 0;
+  const reached = best.state !== 'stop';
+  return {
+    ...base,
+    state,
+    way: told.places.map((p) => ({ x: quantise(p.x), y: quantise(p.y), z: quantise(p.z) })),
+    lengthM: roundQuantity(
+      between(told.lengthMm / 1000, told.lengthMm / 1000, 'm', 1, 'derived', told.lengthMm / 1000),
+    ),
+    outsideM: roundQuantity(
+      between(best.outsideMm / 1000, best.outsideMm / 1000, 'm', 1, 'derived', best.outsideMm / 1000),
+    ),
+    dropMm: mm((told.lengthMm * falls.least) / 1000, told.fallMm, told.fallMm),
+    arrivesMm: mm(worst.arrivesMm, most.arrivesMm, told.arrivesMm),
+    leastHeightMm: leastZ && mm(leastZ.lo - floorZ, leastZ.hi - floorZ, leastZ.mm - floorZ),
+    blocks: blocks.map((b) => ({ ...b, at: { x: quantise(b.at.x), y: quantise(b.at.y), z: quantise(b.at.z) } })),
+    say: sayReach({ best, others: all.slice(1), reached, tooLow, blocks, objections, tooFar, service, floorZ }),
+  };
+}
+
+/** Where everything asked for on one storey stands in the graph of that storey. */
+interface Asked {
+  readonly graph: WayGraph;
+  readonly at: ReadonlyMap<string, number>;
+}
+
+const keyOf = (t: Tail): string => `${t.point.id}/${t.connection.id}`;
+
+function askedOn(given: Given, standing: Standing, storey: string, places: readonly Tail[]): Asked {
+  const at = new Map(places.map((t, i) => [keyOf(t), i] as const));
+  return {
+    graph: wayGraph(
+      given.plan,
+      storey,
+      standing,
+      places.map((t) => t.place.at),
+    ),
+    at,
+  };
+}
+
+function answers(given: Given): ReachAnswer[] {
+  const standing = standingBuilding(given.network);
+  const asked = REACH_SERVICES.map((service) => ({
+    service,
+    tails: reachTails(given, service),
+    ends: reachEnds(given, service),
+    falls: fallsFor(given, service),
+  })).filter((a) => a.tails.length > 0 && a.ends.length > 0);
+  const storeys = [...new Set(asked.flatMap((a) => a.tails.map((t) => t.point.storey)))].sort();
+  return storeys.flatMap((storey) => {
+    const mine = asked.map((a) => ({ ...a, tails: a.tails.filter((t) => t.point.storey === storey) }));
+    const places = new Map(mine.flatMap((a) => [...a.tails, ...a.ends]).map((t) => [keyOf(t), t] as const));
+    const { graph, at } = askedOn(given, standing, storey, [...places.values()]);
+    return mine.flatMap(({ service, tails, ends, falls }) => {
+      if (!falls) return [];
+      const search = { given, standing, service, falls };
+      return tails.flatMap((tail) => {
+        const from = at.get(keyOf(tail)) ?? 0;
+        const fall = {
+          z: tail.place.at.z - UNDER_TAIL_MM,
+          mmPerM: falls.wanted,
+          floorZ: given.plan.storeys[storey]?.floorMm ?? 0,
+        };
+        const ways = WISHES.map((wish) => waysFrom(graph, from, wish, fall));
+        return ends.map((end) => {
+          const to = at.get(keyOf(end)) ?? 0;
+          return answerFor(
+            search,
+            tail,
+            end,
+            ways.map((w) => w[to] ?? null),
+          );
+        });
+      });
+    });
+  });
+}
+
+const told = new WeakMap<Given, readonly ReachAnswer[]>();
+
+/**
+ * For every appliance that gives off condensate or relief water, and every drain that could take it: the best way found
+ * and what stands in it. Storey by storey; pure, and worked out once for each plan and case.
+ */
+export function reachOf(given: Given): readonly ReachAnswer[] {
+  const known = told.get(given) ?? answers(given);
+  told.set(given, known);
+  return known;
+}

@@ -1,0 +1,25 @@
+import type { Row } from '../../../report/section.ts';
+import { STATE_WORD } from './figures.ts';
+import { StateMark } from './state-mark.tsx';
+import './verdict.css';
+
+type Verdict = Extract<Row, { kind: 'verdict' }>;
+
+interface Props {
+  readonly row: Verdict;
+  readonly onShow: (ids: readonly string[]) => void;
+}
+
+/** How one thing stands: its mark, its name, one sentence. A tap shows it on the drawing. */
+export function VerdictRow({ row, onShow }: Props) {
+  return (
+    <button type="button" className="verdict" onClick={() => onShow(row.ids)}>
+      <span className="verdict-mark">
+        <StateMark state={row.state} small />
+      </span>
+      <span className="verdict-label">{row.label}</span>
+      <span className="out-of-sight">: {STATE_WORD[row.state]}. </span>
+      <span className="verdict-say">{row.say}</span>
+    </button>
+  );
+}

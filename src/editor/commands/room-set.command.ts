@@ -4,14 +4,28 @@ import { id } from '../../plan/records/parts.ts';
 import { called, change } from './change-of.ts';
 import { defineCommand, refuse } from './define-command.ts';
 
-const { seed, name, use, heated, floorMm, ceilingMm, finishes, escapeRoute } = room.entries;
+const { seed, name, use, heated, floorMm, ceilingMm, finishes, floorCovering, ceilingFinish, escapeRoute } =
+  room.entries;
 
 export default defineCommand({
   id: 'room.set',
   label: (args, before) => `change ${called(before, args.room, 'room')}`,
   args: v.object({
     room: id<'room'>(),
-    change: v.partial(v.object({ seed, name, use, heated, floorMm, ceilingMm, finishes, escapeRoute })),
+    change: v.partial(
+      v.object({
+        seed,
+        name,
+        use,
+        heated,
+        floorMm,
+        ceilingMm,
+        finishes,
+        floorCovering: floorCovering.wrapped,
+        ceilingFinish: ceilingFinish.wrapped,
+        escapeRoute,
+      }),
+    ),
   }),
   run(draft, args) {
     change(draft.rooms[args.room] ?? refuse('That room is no longer there.'), args.change);
@@ -25,6 +39,7 @@ export default defineCommand({
       { heated: true },
       { ceilingMm: 2250 },
       { escapeRoute: true },
+      { floorCovering: 'tiles' },
     ];
     return room === undefined ? null : { room, change: rng.pick(changes) };
   },

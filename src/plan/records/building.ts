@@ -60,6 +60,9 @@ export const room = record({
   floorMm: v.nullable(mm),
   ceilingMm: v.nullable(positiveMm),
   finishes: text,
+  /** What lies on its floor and what its ceiling is made of, where told. */
+  floorCovering: v.exactOptional(text),
+  ceilingFinish: v.exactOptional(text),
   /** Part of a protected escape route; null: not told. */
   escapeRoute: v.nullable(v.boolean()),
 });

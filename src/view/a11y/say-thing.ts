@@ -54,6 +54,15 @@ export function sayThing(plan: Plan, of: Selected): string {
     }
     case 'rooms':
       return plan.rooms[of.id]?.use ?? '';
+    case 'roofs': {
+      const r = plan.roofs[of.id];
+      return r ? `${r.pitchDeg} degrees${r.rafters ? `, rafters at ${r.rafters.centresMm}` : ''}` : '';
+    }
+    case 'grounds': {
+      const g = plan.grounds[of.id];
+      const places = g ? `${g.line.length} ${g.line.length === 1 ? 'place' : 'places'}` : '';
+      return [g?.kind ?? '', places].filter((t) => t !== '').join(', ');
+    }
     default:
       return '';
   }

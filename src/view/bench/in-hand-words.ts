@@ -27,7 +27,11 @@ export function inHandWords(state: EditorState): readonly [string, string] {
     case 'void':
       return [`in hand: ${inHand.voidKind} void`, live];
     case 'room':
-      return ['in hand: room', live];
+      return [inHand.roomUse === '' ? 'in hand: room' : `in hand: ${inHand.roomUse}`, live || `sizes ${inHand.sizes}`];
+    case 'roof':
+      return ['in hand: roof', live];
+    case 'ground':
+      return ['in hand: ground level', live || inHand.groundKind];
     case 'stretch':
       return ['in hand: unseen pipe', live];
     case 'tape':

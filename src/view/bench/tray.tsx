@@ -14,6 +14,7 @@ import { sizeLabel, sizesInRow } from '../panels/inspect/size-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { sameHeight, storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
+import { GroundRows, RoofRows, RoomRows, WallRows } from './house-rows.tsx';
 import { Pick, Row, useInHand } from './tray-row.tsx';
 import { VoidRows } from './void-rows.tsx';
 
@@ -44,7 +45,10 @@ function TrayFor({ tool }: { readonly tool: string }) {
   if (tool === 'wall') return <WallRows />;
   if (tool === 'opening') return <OpeningRows />;
   if (tool === 'void') return <VoidRows />;
-  if (tool === 'tape' || tool === 'room') return <HeightRow />;
+  if (tool === 'room') return <RoomRows />;
+  if (tool === 'roof') return <RoofRows />;
+  if (tool === 'ground') return <GroundRows />;
+  if (tool === 'tape') return <HeightRow />;
   return <PipeRows />;
 }
 
@@ -192,31 +196,6 @@ function ItemRows() {
         </Row>
       ))}
     </>
-  );
-}
-
-function WallRows() {
-  const [inHand, set] = useInHand();
-  return (
-    <Row label="Wall">
-      <NumberBox
-        label="Thickness"
-        value={inHand.wallThicknessMm}
-        unit="mm"
-        min={1}
-        max={2000}
-        onSet={(v) => {
-          if (typeof v !== 'number') return false;
-          set({ wallThicknessMm: v });
-          return true;
-        }}
-      />
-      {['block', 'brick', 'stud', 'cavity', 'stone'].map((c) => (
-        <Pick key={c} on={c === inHand.wallConstruction} onPick={() => set({ wallConstruction: c })}>
-          {c}
-        </Pick>
-      ))}
-    </Row>
   );
 }
 

@@ -7,7 +7,7 @@ import { nameOf } from './name-of.ts';
 import './things.css';
 
 const GROUPS: readonly {
-  readonly map: 'points' | 'runs' | 'rooms' | 'walls' | 'openings' | 'voids' | 'items';
+  readonly map: 'points' | 'runs' | 'rooms' | 'walls' | 'openings' | 'voids' | 'items' | 'roofs' | 'grounds';
   readonly word: string;
 }[] = [
   { map: 'points', word: 'Points' },
@@ -17,6 +17,8 @@ const GROUPS: readonly {
   { map: 'voids', word: 'Voids' },
   { map: 'openings', word: 'Openings' },
   { map: 'walls', word: 'Walls' },
+  { map: 'roofs', word: 'Roofs' },
+  { map: 'grounds', word: 'Ground' },
 ];
 
 interface Thing extends Selected {

@@ -1,5 +1,6 @@
 import { useEditor, useEditorState } from '../../app/use-session.ts';
 import { Icon } from '../../look/icon.tsx';
+import { ChoiceKeys, YES_NO } from './choice-keys.tsx';
 import { DeleteKey } from './delete-key.tsx';
 import { FateKeys } from './fate-keys.tsx';
 import { NumberBox } from './number-box.tsx';
@@ -61,6 +62,38 @@ export function InspectWall({ id }: { readonly id: string }) {
         value={wall.construction}
         disabled={disabled}
         onSet={(construction) => set({ construction })}
+      />
+      <ChoiceKeys
+        label="Shared with another dwelling?"
+        choices={YES_NO}
+        chosen={wall.party ?? null}
+        disabled={disabled}
+        onChoose={(party) => set({ party })}
+      />
+      <ChoiceKeys
+        label="Must it hold back fire?"
+        choices={YES_NO}
+        chosen={wall.fire ?? null}
+        disabled={disabled}
+        onChoose={(fire) => set({ fire })}
+      />
+      <ChoiceKeys
+        label="Hollow blocks?"
+        choices={YES_NO}
+        chosen={wall.hollow ?? null}
+        disabled={disabled}
+        onChoose={(hollow) => set({ hollow })}
+      />
+      <NumberBox
+        label="Leaf, without finishes"
+        value={wall.leafMm ?? null}
+        unit="mm"
+        min={1}
+        max={2000}
+        empty
+        help="Of masonry that a chase would be cut in."
+        disabled={disabled}
+        onSet={(v) => set({ leafMm: typeof v === 'number' ? v : null })}
       />
       <SurenessKeys sureness={wall.sureness} disabled={disabled} onChoose={(sureness) => set({ sureness })} />
       <FateKeys id={id} surveyed={wall.option === null} />

@@ -3,11 +3,13 @@ import type { Selected } from '../../../editor/editor-api.ts';
 import { useEditor, useEditorState } from '../../app/use-session.ts';
 import { InspectPhoto } from '../../photos/inspect-photo.tsx';
 import { nameOf } from '../name-of.ts';
+import { InspectGround } from './inspect-ground.tsx';
 import { InspectItem } from './inspect-item.tsx';
 import { InspectLeg } from './inspect-leg.tsx';
 import { InspectNode } from './inspect-node.tsx';
 import { InspectOpening } from './inspect-opening.tsx';
 import { InspectPoint } from './inspect-point.tsx';
+import { InspectRoof } from './inspect-roof.tsx';
 import { InspectRoom } from './inspect-room.tsx';
 import { InspectRun } from './inspect-run.tsx';
 import { InspectStretch } from './inspect-stretch.tsx';
@@ -24,6 +26,8 @@ const FORMS: Readonly<Record<Selected['map'], ComponentType<{ readonly id: strin
   walls: InspectWall,
   openings: InspectOpening,
   rooms: InspectRoom,
+  roofs: InspectRoof,
+  grounds: InspectGround,
   voids: InspectVoid,
   stretches: InspectStretch,
   blobRefs: InspectPhoto,

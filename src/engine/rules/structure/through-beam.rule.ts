@@ -1,0 +1,139 @@
+import { makePoint } from '../../../catalogue/make-point.ts';
+import { pointKinds } from '../../../catalogue/point-kinds.ts';
+import { type PointBox, pointBox, segmentToPoint } from '../../../geometry/point-box.ts';
+import type { Point } from '../../../plan/records/pipework.ts';
+import { exact } from '../../../report/quantity.ts';
+import type { Pipe } from '../../clearance/pipes.ts';
+import { defineRule, type Fault } from '../../define-rule.ts';
+import { example } from '../../example.ts';
+import type { Given } from '../../given.ts';
+import { atPlace } from '../../places.ts';
+import { midSentence, sayPoint, sayRun } from '../../say-names.ts';
+
+const KINDS: ReadonlySet<string> = new Set(['beam', 'protected-area', 'obstacle']);
+
+interface Hit {
+  readonly pipe: Pipe;
+  readonly gapMm: number;
+  readonly at: { readonly x: number; readonly y: number; readonly z: number };
+}
+
+/** New pipe inside the body of a point, deepest first. */
+function hitsOf(given: Given, body: PointBox): Hit[] {
+  return given.pipeIndex
+    .search(body.box)
+    .filter((pipe) => pipe.edge.state === 'new')
+    .flatMap((pipe): Hit[] => {
+      given.counts.distances += 1;
+      const found = segmentToPoint(pipe.body, body);
+      const gapMm = found.distance - pipe.body.radiusMm;
+      return gapMm < 0 ? [{ pipe, gapMm, at: found.onLine }] : [];
+    })
+    .sort((a, b) => a.gapMm - b.gapMm || (a.pipe.edge.id < b.pipe.edge.id ? -1 : 1));
+}
+
+/** What it is called: its name, what was written of it, or its kind. */
+function said(given: Given, point: Point): string {
+  if (point.name !== '') return midSentence(point.name);
+  const { what } = point.fields;
+  if (typeof what === 'string' && what !== '') return midSentence(what);
+  return pointKinds.has(point.kind) ? midSentence(sayPoint(given.plan, point.id)) : 'beam';
+}
+
+function toFault(given: Given, point: Point, hits: readonly Hit[]): Fault[] {
+  const worst = hits[0];
+  if (!worst) return [];
+  const { pipe } = worst;
+  const shared = {
+    ids: [pipe.run, point.id],
+    legs: hits.map((h) => h.pipe.edge.id),
+    words: { run: sayRun(given.plan, pipe.run), thing: said(given, point), kind: 'what stands there' },
+    found: exact(-worst.gapMm, 'mm', 0),
+    at: atPlace(pipe.storey, worst.at, true),
+    more: hits.length - 1,
+  };
+  if (point.kind !== 'beam') return [{ outcome: 'check', ...shared, say: 'clear' }];
+  const may = point.fields.mayBePierced ?? null;
+  if (may === true) return [];
+  if (may === null) return [{ outcome: 'cantTell', ...shared, missing: ['whether it may be pierced, and where'] }];
+  return [{ outcome: pipe.heightAssumed ? 'check' : 'stop', ...shared }];
+}
+
+function judge(given: Given): Fault[] {
+  return Object.values(given.plan.points).flatMap((point): Fault[] => {
+    if (!KINDS.has(point.kind) || !given.network.alive.has('points', point.id)) return [];
+    const body = pointBox(given.plan, point);
+    if (!body) return [];
+    const byRun = new Map<string, Hit[]>();
+    for (const hit of hitsOf(given, body)) byRun.set(hit.pipe.run, [...(byRun.get(hit.pipe.run) ?? []), hit]);
+    return [...byRun.values()].flatMap((hits) => toFault(given, point, hits));
+  });
+}
+
+/** A beam across the way of a pipe, 254 deep with its underside at 2300. */
+const house = (kind: string, fields: Point['fields'], z = 2500) => {
+  const e = example().run('r', 'heatingFlow', [
+    [1000, 0, z],
+    [1000, 2000, z],
+  ]);
+  const place = {
+    on: 'storey' as const,
+    x: 1000,
+    y: 1000,
+    angleDeg: 0,
+    height: { from: 'datum' as const, of: null, mm: 2300 },
+  };
+  const base = makePoint('obstacle', { id: 'b', storey: 'ground', place, option: null });
+  e.plan.points.b = { ...base, kind, fields, size: { widthMm: 3000, depthMm: 146, heightMm: 254 } };
+  return e.plan;
+};
+
+export default defineRule({
+  id: 'structure/through-beam',
+  topic: 'structure',
+  since: '1',
+  basis: 'practice',
+  lifeSafety: false,
+  cites: [{ source: 'trade-practice', clause: 'beams, padstones and what is to be kept clear' }],
+  needs: ['place and size of beams, and whether they may be pierced'],
+  params: () => ({}),
+  judge,
+  say: {
+    fault: {
+      title: '{run} goes through the {thing}',
+      why: 'A hole in a beam or beside its bearing takes what holds the house up.',
+      todo: 'Go over, under or round it, clear of its bearings and padstones.',
+    },
+    clear: {
+      title: '{run} runs into the {thing}',
+      why: 'The survey says this place is to be kept clear.',
+      todo: 'Go round it, or get it agreed first.',
+    },
+    cantTell: {
+      title: '{run} goes through the {thing}; may it?',
+      why: "A hole in a beam is an engineer's to allow; not told: {missing}.",
+      todo: 'Ask an engineer, or go over, under or round it.',
+    },
+    pass: 'Nothing goes through a beam or what is to be kept clear.',
+  },
+  examples: [
+    {
+      name: 'through a beam that may not be pierced',
+      given: () => house('beam', { what: 'Steel beam', mayBePierced: false }),
+      expect: 'stop',
+    },
+    {
+      name: 'through a beam nobody asked about',
+      given: () => house('beam', { what: '', mayBePierced: null }),
+      expect: 'cantTell',
+    },
+    { name: 'through a hole an engineer allowed', given: () => house('beam', { mayBePierced: true }), expect: 'pass' },
+    { name: 'below the beam', given: () => house('beam', { mayBePierced: false }, 2250), expect: 'pass' },
+    { name: 'into what is to be kept clear', given: () => house('obstacle', { what: 'Loft hatch' }), expect: 'check' },
+    {
+      name: 'into a protected area',
+      given: () => house('protected-area', { what: 'Roots of the oak' }),
+      expect: 'check',
+    },
+  ],
+});

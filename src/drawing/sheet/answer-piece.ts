@@ -8,6 +8,9 @@ import { type Piece, paragraph, SHEET_TEXT, words } from './ink.ts';
 type AnswerRow = Extract<Row, { kind: 'answer' }>;
 type SumRow = Extract<Row, { kind: 'sum' }>;
 
+/** Units as they are set in print. */
+const cubic = (text: string): string => text.replaceAll('m3', 'm³');
+
 /** The first answer of the report: the appliance that decides, its figure against the limit, how it was worked out. */
 export function answerPiece(report: Report, x: number, top: number, w: number, most: number): Piece | null {
   const section = report.sections.find((s) => s.rows.some((r) => r.kind === 'answer'));
@@ -30,13 +33,13 @@ export function answerPiece(report: Report, x: number, top: number, w: number, m
   prims.push(...bar.prims);
   y += bar.h + 0.8;
   for (const row of section.rows.filter((r): r is SumRow => r.kind === 'sum')) {
-    const how = paragraph(row.how, { x, y: 0, w, most: 2 });
+    const how = paragraph(cubic(row.how), { x, y: 0, w, most: 2 });
     if (y - top + SHEET_TEXT.body * 1.4 + how.h > most) break;
     const figure = row.result ? sayFigures(row.result) : '';
     const label = paragraph(row.label, { x, y, w: w - 20, weight: 600, most: 1 });
     prims.push(...label.prims, words(figure, { x: x + w, y: y + SHEET_TEXT.body * 0.7, weight: 600, align: 'right' }));
     y += label.h;
-    put(row.how, SHEET_TEXT.body, 400);
+    put(cubic(row.how), SHEET_TEXT.body, 400);
   }
   return { prims, h: y - top };
 }

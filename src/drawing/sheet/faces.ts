@@ -20,15 +20,19 @@ export interface Face {
   readonly boiler: boolean;
 }
 
+/** Rooms named in a title. */
+const MOST_ROOMS = 3;
+
 const SIDES = ['left', 'right'] as const;
 
 /** "Kitchen, wall to the north"; "outside, wall to the north" where no room lies before it. */
 function titleOf(plan: Plan, wall: Wall, side: 'left' | 'right', plane: FacePlane): string {
-  const stretches = [...faceStretches(plan, wall, side)].sort((a, b) => b.toS - b.fromS - (a.toS - a.fromS));
-  const room = stretches.flatMap((s) => s.rooms).map((id) => plan.rooms[id]?.name ?? '')[0];
+  const stretches = faceStretches(plan, wall, side);
+  const rooms = stretches.flatMap((s) => s.rooms).flatMap((id) => plan.rooms[id]?.name || []);
+  const named = [...new Set(rooms)].slice(0, MOST_ROOMS).join(', ');
   const towards = sayWay(-plane.out.x, -plane.out.y);
   if (stretches.length === 0) return `outside, wall facing ${sayWay(plane.out.x, plane.out.y)}`;
-  return `${room ? room : plan.storeys[wall.storey]?.name}, wall to the ${towards}`;
+  return `${named === '' ? plan.storeys[wall.storey]?.name : named}, wall to the ${towards}`;
 }
 
 function hasBoiler(plan: Plan, alive: Alive, plane: FacePlane): boolean {

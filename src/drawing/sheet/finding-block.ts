@@ -30,7 +30,7 @@ function linesOf(f: Finding, report: Report): Line[] {
     { text: sayFound(f), weight: 600 },
     { text: f.why },
     { text: f.todo, weight: 600 },
-    { text: f.more > 0 ? `At ${f.more} more places of the same pair.` : '' },
+    { text: f.more > 0 ? `At ${f.more} more places.` : '' },
     { text: f.unverified ? 'Unverified: a figure in this was not read on its page.' : '' },
     { text: [...new Set(cites)].join('; '), size: SHEET_TEXT.caption },
   ];

@@ -5,7 +5,7 @@ import { sheetFrame } from '../paint/frame.ts';
 import type { Prim } from '../paint/prim.ts';
 import { primsOf } from '../paint/prims-of.ts';
 import { legStyle, type PipeState } from '../pipes/leg-style.ts';
-import { type Piece, PRINT, paragraph, SHEET_TEXT, words } from './ink.ts';
+import { LINE, type Piece, PRINT, paragraph, SHEET_TEXT, words } from './ink.ts';
 
 const ROW_MM = 3.9;
 const LINE_MM = 18;
@@ -74,8 +74,8 @@ interface Row {
 }
 
 const MARKS = [
-  { mark: 'rise', name: 'comes up to the reader' },
-  { mark: 'drop', name: 'goes down from the reader' },
+  { mark: 'rise', name: 'comes up' },
+  { mark: 'drop', name: 'goes down' },
   { mark: 'tee', name: 'tee' },
 ] as const;
 
@@ -114,13 +114,6 @@ export function keyPiece(
         name,
       }),
     ),
-    ...lettersOf(plan, fragments).map(
-      ([letter, name]): Row => ({
-        prims: (px, py) => [words(letter, { x: px + LINE_MM / 2, y: py, weight: 600, align: 'middle' })],
-        tag: '',
-        name,
-      }),
-    ),
   ];
   const prims: Prim[] = [];
   const head = paragraph('Lines and letters', { x, y: top, w, size: SHEET_TEXT.heading, weight: 600 });
@@ -140,6 +133,13 @@ export function keyPiece(
     const name = paragraph(row.name, { x: x + left, y: middle - SHEET_TEXT.body * 0.7, w: w - left, most: 1 });
     prims.push(...name.prims);
     y += ROW_MM;
+  }
+  const letters = lettersOf(plan, fragments).map(([letter, name]) => `${letter} ${name}`);
+  const lines = Math.floor((most - (y - top) - 1) / (SHEET_TEXT.body * LINE));
+  if (letters.length > 0 && lines > 0) {
+    const piece = paragraph(letters.join('; '), { x, y: y + 1, w, most: lines });
+    prims.push(...piece.prims);
+    y += piece.h + 1;
   }
   return { prims, h: y - top };
 }

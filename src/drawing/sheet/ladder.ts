@@ -1,5 +1,6 @@
 import { buildNetwork } from '../../network/graph.ts';
 import type { Case, Plan } from '../../plan/plan.ts';
+import type { Item } from '../display-list.ts';
 import { sheetFrame } from '../paint/frame.ts';
 import type { Prim } from '../paint/prim.ts';
 import { primsOf } from '../paint/prims-of.ts';
@@ -9,7 +10,9 @@ import type { Rect } from './paper.ts';
 import { sayScale } from './say.ts';
 
 const SCALES = [20, 25, 50, 100] as const;
-const SECTION_MM = 9;
+const SECTION_MM = 8;
+/** Between the section and the drawing beside it. */
+const BESIDE_MM = 2;
 const HEAD_MM = 14;
 const PAD_MM = 3;
 
@@ -22,6 +25,10 @@ function longestRun(plan: Plan, ids: readonly string[]): string | null {
   const among = gas.length > 0 ? gas : [...legs];
   return among.sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))[0]?.[0] ?? null;
 }
+
+/** The edge of the sheet is near: what lies under the floor is said in fewer words. */
+const short = (item: Item): Item =>
+  item.t === 'text' ? { ...item, text: item.text.replace(' below the floor', ' below') } : item;
 
 /** The heights of a storey as a true section at a scale of its own, at the filing edge. */
 export function ladderPrims(plan: Plan, chosen: Case, storey: string, at: Rect): Prim[] {
@@ -42,11 +49,11 @@ export function ladderPrims(plan: Plan, chosen: Case, storey: string, at: Rect):
   const said = paragraph(`mm over floor, ${sayScale(scale)}`, { x, y: at.y + PAD_MM + title.h, w, most: 2 });
   const { items, box } = drawn(scale);
   const top = at.y + HEAD_MM + (room - (box.maxY - box.minY) / scale) / 2;
-  const frame = sheetFrame(scale, [0, box.maxY], [at.x + at.w - PAD_MM - SECTION_MM, top]);
+  const frame = sheetFrame(scale, [0, box.maxY], [at.x + at.w - BESIDE_MM - SECTION_MM, top]);
   return [
     ...title.prims,
     ...said.prims,
-    ...items.flatMap((g) => g.items.flatMap((i) => primsOf(i, frame, PRINT))),
+    ...items.flatMap((g) => g.items.flatMap((i) => primsOf(short(i), frame, PRINT))),
     edge,
   ];
 }

@@ -1,3 +1,4 @@
+import type { Box } from '../display-list.ts';
 import type { Prim } from '../paint/prim.ts';
 import { rule, words } from './ink.ts';
 import type { Rect } from './paper.ts';
@@ -5,6 +6,17 @@ import { OVER_MM, type Part, type Parting } from './parting.ts';
 
 const PEN_MM = 0.5;
 const DASH_MM = [7, 1.6, 1, 1.6] as const;
+
+/** The strips past the match lines of a part, in mm of the plane: no label goes there. */
+export function stripsOf(parting: Parting, { column, row, window }: Part, scale: number): Box[] {
+  const over = OVER_MM * scale;
+  const strips: Box[] = [];
+  if (column > 0) strips.push({ ...window, maxX: window.minX + over });
+  if (column < parting.columns - 1) strips.push({ ...window, minX: window.maxX - over });
+  if (row > 0) strips.push({ ...window, minY: window.maxY - over });
+  if (row < parting.rows - 1) strips.push({ ...window, maxY: window.minY + over });
+  return strips;
+}
 
 /** Where the drawing goes on on another sheet: one line for each side, with the number of that sheet. */
 export function matchLines(

@@ -1,8 +1,8 @@
 import type { Box } from '../display-list.ts';
 import type { Rect } from './paper.ts';
 
-/** Paper left about a drawing for its dimension lines and outer labels. */
-const AROUND_MM = 12;
+/** Paper left about a drawing at the least, for what is written along its edges. */
+const AROUND_MM = 4;
 /** How far a parted drawing goes on past its match line. */
 export const OVER_MM = 7;
 

@@ -22,10 +22,15 @@ export function sayWay(x: number, y: number): string {
   return WAYS[((eighth % 8) + 8) % 8] ?? 'north';
 }
 
-/** Everything the sums took for granted, each said once. */
+/** The caution is on every sheet already. */
+const CAUTION = /registered engineer/;
+
+/** Everything the sums took for granted, then how they read their tables; each said once. */
 export function assumptionsOf(report: Report): string[] {
-  const said = report.sections.flatMap((s) => s.rows.flatMap((r) => (r.kind === 'assumed' ? [r.say] : [])));
-  return [...new Set(said)];
+  const rows = report.sections.flatMap((s) => s.rows);
+  const assumed = rows.flatMap((r) => (r.kind === 'assumed' ? [r.say] : []));
+  const derived = rows.flatMap((r) => (r.kind === 'note' && !CAUTION.test(r.say) ? [r.say] : []));
+  return [...new Set([...assumed, ...derived])];
 }
 
 /** What the sums rest on, in short lines. */

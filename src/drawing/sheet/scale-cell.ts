@@ -1,7 +1,7 @@
 import { sheetFrame } from '../paint/frame.ts';
 import type { Prim } from '../paint/prim.ts';
 import { primsOf } from '../paint/prims-of.ts';
-import { BLACK, filled, PRINT, paragraph, SHEET_TEXT, WHITE, words } from './ink.ts';
+import { BLACK, filled, LINE, PRINT, paragraph, SHEET_TEXT, WHITE, words } from './ink.ts';
 import type { Rect } from './paper.ts';
 import { sayScale } from './say.ts';
 import type { SheetHead } from './sheet.ts';
@@ -11,7 +11,9 @@ const PIECES = 4;
 /** Longest bar, mm of paper. */
 const LONGEST_MM = 80;
 const HIGH_MM = 1.2;
-const NORTH_MM = 16;
+const NORTH_MM = 13;
+/** Lower than this a cell is as wide as the sheet. */
+const WIDE_UNDER_MM = 30;
 
 /** The piece of a scale bar in metres: the longest of the round ones of which four have room. */
 export function barPieceM(scale: number, roomMm = LONGEST_MM): number {
@@ -37,7 +39,8 @@ const north = (x: number, y: number, turnDeg: number): Prim[] =>
 
 export const CAUTIONS = [
   'Limits compared, not approved: the registered engineer decides.',
-  'Gas work by registered engineers only. Local rules and appliance instructions go first.',
+  'Gas work by registered engineers only.',
+  "Local rules and the appliance's own instructions go first.",
 ] as const;
 
 /** North, the bar by which a print is checked, and the cautions every sheet carries. */
@@ -46,11 +49,11 @@ export function scaleCell(head: SheetHead, cell: Rect): Prim[] {
   const pad = 4;
   const turned = head.northDeg !== null;
   const x = cell.x + pad + (turned ? NORTH_MM - pad : 0);
-  const w = cell.x + cell.w - pad - x;
+  const w = (cell.h < WIDE_UNDER_MM ? cell.w / 2 : cell.w) + cell.x - pad - x;
   let y = cell.y + 3.4;
   if (head.scale !== null) {
     if (head.northDeg !== null) prims.push(...north(cell.x + NORTH_MM / 2, cell.y + 9, head.northDeg));
-    const piece = barPieceM(head.scale, Math.min(LONGEST_MM, w - 8));
+    const piece = barPieceM(head.scale, Math.min(LONGEST_MM, w - 3));
     prims.push(...bar(x + 1, y, head.scale, piece));
     const long = Number(((PIECES * piece * 1000) / head.scale).toFixed(1));
     y += 6.4;
@@ -65,12 +68,16 @@ export function scaleCell(head: SheetHead, cell: Rect): Prim[] {
   }
   const under = [...(head.datum === null ? [] : [head.datum]), ...(head.remark === null ? [] : [head.remark])];
   const all = [...CAUTIONS, ...under];
-  const left = cell.x + pad;
+  // A wide cell has the cautions beside the bar, a narrow one under it.
+  const wide = cell.h < WIDE_UNDER_MM;
+  const text = wide ? { x: cell.x + cell.w / 2, w: cell.w / 2 - pad } : { x: cell.x + pad, w: cell.w - 2 * pad };
+  if (wide) y = cell.y + 2.2;
+  else if (head.scale !== null) y = Math.max(y, cell.y + 14.6);
   for (const said of all) {
-    if (y + SHEET_TEXT.body * 1.4 > cell.y + cell.h - 0.8) break;
-    const line = paragraph(said, { x: left, y: Math.max(y, cell.y + 15.6), w: cell.w - 2 * pad, most: 2 });
+    if (y + SHEET_TEXT.body * LINE > cell.y + cell.h - 0.4) break;
+    const line = paragraph(said, { ...text, y, most: 2 });
     prims.push(...line.prims);
-    y = Math.max(y, cell.y + 15.6) + line.h;
+    y += line.h;
   }
   return prims;
 }

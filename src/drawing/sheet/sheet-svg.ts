@@ -5,6 +5,9 @@ const num = (n: number): string => String(Math.round(n * 100) / 100);
 
 export const sayNumber = (sheet: Pick<Sheet, 'number' | 'of'>): string => `sheet ${sheet.number} of ${sheet.of}`;
 
+/** As drawings have it, and letters at their own widths however small they are shown. */
+export const SHEET_STYLE = `${SVG_STYLE}text{text-rendering:geometricPrecision}`;
+
 /**
  * A sheet as SVG at its true size in mm. `style`: with the style that names the font, for a file of its own; a page that
  * shows it brings that itself, since its policy lets no style in by any other way.
@@ -22,7 +25,7 @@ export function sheetSvg(sheet: Sheet, style: boolean): string {
     `<svg xmlns="http://www.w3.org/2000/svg" class="sheet-picture" width="${num(wMm)}mm" height="${num(hMm)}mm"` +
     ` viewBox="0 0 ${num(wMm)} ${num(hMm)}" role="img">\n` +
     `<title>${escaped(`${sheet.head.title}, ${sayNumber(sheet)}`)}</title>\n` +
-    `${style ? `<style>${SVG_STYLE}</style>\n` : ''}` +
+    `${style ? `<style>${SHEET_STYLE}</style>\n` : ''}` +
     `<rect width="${num(wMm)}" height="${num(hMm)}" fill="#FFFFFF"/>\n${parts.join('\n')}\n</svg>\n`
   );
 }

@@ -1,6 +1,6 @@
-import { escaped, SVG_STYLE } from '../paint/write-svg.ts';
+import { escaped } from '../paint/write-svg.ts';
 import type { Sheet } from './sheet.ts';
-import { sheetSvg } from './sheet-svg.ts';
+import { SHEET_STYLE, sheetSvg } from './sheet-svg.ts';
 
 /** Sheets as one HTML page that prints each on paper of its own size, at its true scale. Refers to nothing outside it. */
 export function sheetsPage(name: string, sheets: readonly Sheet[]): string {
@@ -13,6 +13,6 @@ export function sheetsPage(name: string, sheets: readonly Sheet[]): string {
   return (
     `<!doctype html>\n<html lang="en-GB">\n<head>\n<meta charset="utf-8">\n<title>${escaped(name)}</title>\n<style>\n` +
     `@page{margin:0}${rules.join('')}body{margin:0;background:#fff}.sheet{overflow:hidden;break-after:page}` +
-    `.sheet:last-child{break-after:auto}svg{display:block}${SVG_STYLE}\n</style>\n</head>\n<body>\n${pages.join('\n')}\n</body>\n</html>\n`
+    `.sheet:last-child{break-after:auto}svg{display:block}${SHEET_STYLE}\n</style>\n</head>\n<body>\n${pages.join('\n')}\n</body>\n</html>\n`
   );
 }

@@ -1,7 +1,7 @@
 import { inset, type Layout, type Rect } from './paper.ts';
 
-const LADDER_MM = 24;
-const COLUMN_MM = 58;
+const LADDER_MM = 22;
+const COLUMN_MM = 56;
 /** The column lies under the drawing on upright sheets. */
 const STRIP_MM = 60;
 const PAD_MM = 3;

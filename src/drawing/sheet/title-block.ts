@@ -65,7 +65,7 @@ function cells(
   const [assumed, basis, revision, date] = [55 * unit, 41 * unit, 33 * unit, 35 * unit];
   const x = [left, left + assumed, left + assumed + basis, left + assumed + basis + revision] as const;
   const reason = issue?.reason.trim() ? issue.reason : plan.job.reason;
-  const of = `${issue?.number.trim() ? `${issue.number.trim()}, ` : 'number not told, '}sheet ${place.number} of ${place.of}`;
+  const number = issue?.number.trim() ? issue.number.trim() : 'number not told';
   return [
     { cell: assumedCell(job, standing), x: x[0], row: 0, w: assumed },
     { cell: { caption: 'basis', lines: sayBasis(plan) }, x: x[1], row: 0, w: basis },
@@ -85,7 +85,15 @@ function cells(
     { cell: { caption: 'legal owner of the sheet', lines: [told(plan.job.owner)] }, x: x[1], row: 1, w: basis },
     { cell: { caption: 'created by', lines: [told(issue?.createdBy)] }, x: x[2], row: 1, w: revision / 2 },
     { cell: { caption: 'approved by', lines: [NOT_TOLD] }, x: x[2] + revision / 2, row: 1, w: revision / 2 },
-    { cell: { caption: 'document type, number, sheet', lines: [head.documentType, of] }, x: x[3], row: 1, w: date },
+    {
+      cell: {
+        caption: 'document type, number, sheet',
+        lines: [head.documentType, number, `sheet ${place.number} of ${place.of}`],
+      },
+      x: x[3],
+      row: 1,
+      w: date,
+    },
   ];
 }
 

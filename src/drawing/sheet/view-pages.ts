@@ -1,16 +1,16 @@
 import { annotate } from '../annotate.ts';
 import { cull } from '../cull.ts';
 import type { Box, Fragment, View } from '../display-list.ts';
-import { union } from '../fragments/fragment.ts';
 import { fragments } from '../fragments.ts';
 import { sheetFrame } from '../paint/frame.ts';
 import type { Prim } from '../paint/prim.ts';
 import { primsOf } from '../paint/prims-of.ts';
 import { columnPrims } from './column.ts';
+import { extentOf, leftOut } from './extent.ts';
 import { findingsIn } from './findings-in.ts';
 import { PRINT } from './ink.ts';
 import { ladderPrims } from './ladder.ts';
-import { matchLines } from './match-lines.ts';
+import { matchLines, stripsOf } from './match-lines.ts';
 import type { Layout } from './paper.ts';
 import { type Part, partingOf, scaleThatFits } from './parting.ts';
 import { sayDatum } from './say.ts';
@@ -45,6 +45,7 @@ function drawing(
   here: readonly Fragment[],
   scale: number,
   part: Part,
+  taken: readonly Box[],
   at: Spaces,
 ): SheetPart {
   const list = annotate(here, {
@@ -53,12 +54,21 @@ function drawing(
     mmPerPaperMm: scale,
     medium: 'sheet',
     visible: part.window,
+    taken,
     findings: job.report.findings,
   });
   const { drawing: room } = at;
   const frame = sheetFrame(scale, [part.window.minX, part.window.maxY], [room.x, room.y]);
   const prims: Prim[] = list.items.flatMap((g) => g.items.flatMap((item) => primsOf(item, frame, PRINT)));
   return { clip: room, prims };
+}
+
+function remarkOf(spread: boolean, lost: readonly string[]): string | null {
+  const said = [
+    lost.length > 0 ? `Too far outside for this sheet: ${lost.join(', ')}.` : '',
+    spread ? 'Pipes that run close together are drawn apart to be read.' : '',
+  ].filter((t) => t !== '');
+  return said.length === 0 ? null : said.join(' ');
 }
 
 /**
@@ -70,11 +80,19 @@ export function viewPages(job: SheetJob, drawn: DrawnView, layout: Layout, asked
   const all = fragments(plan, drawn.view, chosen);
   if (all.length === 0) return [];
   const spaces = spacesOf(layout, drawn.ladder);
-  const whole = union(all.map((f) => f.box));
-  const scale = asked ?? scaleThatFits(whole, drawn.usual, spaces.drawing);
-  const parting = partingOf(whole, scale, spaces.drawing);
+  const extent = extentOf(all);
+  const scale = asked ?? scaleThatFits(extent.house, drawn.usual, spaces.drawing);
+  const whole = partingOf(extent.all, scale, spaces.drawing);
+  const house = partingOf(extent.house, scale, spaces.drawing);
+  const parting = house.parts.length < whole.parts.length ? house : whole;
   const parted = parting.parts.length > 1;
   const filled = parting.parts.filter((p) => all.some((f) => touches(f.box, p.window)));
+  const lost = leftOut(
+    plan,
+    all,
+    filled.map((p) => p.window),
+    scale,
+  );
   const keyOf = (i: number): string => (parted ? `${drawn.key}#${i}` : drawn.key);
   return filled.map((part, n): PagePlan => {
     const here = cull(all, part.window, REACH_MM * scale).fragments;
@@ -86,7 +104,7 @@ export function viewPages(job: SheetJob, drawn: DrawnView, layout: Layout, asked
       scale,
       northDeg: drawn.north ? 0 : null,
       datum: sayDatum(plan, drawn.storey),
-      remark: spread ? 'Pipes that run close together are drawn apart to be read.' : null,
+      remark: remarkOf(spread, lost),
     };
     return {
       key: keyOf(parting.parts.indexOf(part)),
@@ -106,7 +124,7 @@ export function viewPages(job: SheetJob, drawn: DrawnView, layout: Layout, asked
         const lines = parted ? matchLines(parting, part, spaces.drawing, (i) => standing.numberOf(keyOf(i))) : [];
         const ladder = spaces.ladder ? ladderPrims(plan, chosen, drawn.storey, spaces.ladder) : [];
         return [
-          drawing(job, drawn.view, here, scale, part, spaces),
+          drawing(job, drawn.view, here, scale, part, stripsOf(parting, part, scale), spaces),
           { clip: null, prims: [...lines, ...ladder, ...column] },
         ];
       },

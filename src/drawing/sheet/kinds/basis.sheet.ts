@@ -96,6 +96,7 @@ const SURE: Readonly<Record<string, string>> = {
   derived: 'worked out',
   practice: 'trade practice',
   memory: 'unverified',
+  none: 'no page relied on',
 };
 
 function sourceBlocks(report: Report, w: number): Block[] {

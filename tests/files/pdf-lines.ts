@@ -1,0 +1,178 @@
+import { inflateSync } from 'node:zlib';
+
+/** A shape of a page in mm from its upper left corner: the box about it, and whether it was filled or drawn along. */
+export interface PdfShape {
+  readonly x: number;
+  readonly y: number;
+  readonly w: number;
+  readonly h: number;
+  readonly how: 'fill' | 'stroke' | 'both';
+}
+
+export interface PdfPage {
+  readonly wMm: number;
+  readonly hMm: number;
+  readonly shapes: readonly PdfShape[];
+  /** Lines of text as far as their letters can be told, halos left out. */
+  readonly text: readonly string[];
+  /** Pictures made of dots that the page paints. */
+  readonly images: number;
+}
+
+type Matrix = readonly [number, number, number, number, number, number];
+
+const MM = 25.4 / 72;
+
+const times = (m: Matrix, n: Matrix): Matrix => [
+  m[0] * n[0] + m[1] * n[2],
+  m[0] * n[1] + m[1] * n[3],
+  m[2] * n[0] + m[3] * n[2],
+  m[2] * n[1] + m[3] * n[3],
+  m[4] * n[0] + m[5] * n[2] + n[4],
+  m[4] * n[1] + m[5] * n[3] + n[5],
+];
+
+interface Body {
+  readonly head: string;
+  readonly stream: Buffer | null;
+}
+
+/** Objects of a file by number. Reads them one after the other; a file that hides them in streams is not understood. */
+function bodiesOf(file: Buffer): Map<number, Body> {
+  const text = file.toString('latin1');
+  const bodies = new Map<number, Body>();
+  for (const match of text.matchAll(/(?:^|[\r\n])(\d+) 0 obj\b/g)) {
+    const from = match.index + match[0].length;
+    const streamAt = text.indexOf('stream', from);
+    const endAt = text.indexOf('endobj', from);
+    if (streamAt < 0 || streamAt > endAt) {
+      bodies.set(Number(match[1]), { head: text.slice(from, endAt), stream: null });
+      continue;
+    }
+    const head = text.slice(from, streamAt);
+    const start = streamAt + 'stream'.length + (text.startsWith('\r\n', streamAt + 6) ? 2 : 1);
+    const told = /\/Length (\d+)(?! \d+ R)/.exec(head)?.[1];
+    const end = told === undefined ? text.indexOf('endstream', start) : start + Number(told);
+    const bytes = file.subarray(start, end);
+    bodies.set(Number(match[1]), { head, stream: head.includes('/FlateDecode') ? inflateSync(bytes) : bytes });
+  }
+  return bodies;
+}
+
+/** Glyph to letters of every font of the file, by the name a page calls it. */
+function lettersOf(bodies: Map<number, Body>): Map<string, Map<string, string>> {
+  const found = new Map<string, Map<string, string>>();
+  for (const { head } of bodies.values()) {
+    for (const [, name, number] of head.matchAll(/\/([\w-]+) (\d+) 0 R/g)) {
+      const unicode = /\/ToUnicode (\d+) 0 R/.exec(bodies.get(Number(number))?.head ?? '')?.[1];
+      const map = bodies.get(Number(unicode))?.stream?.toString('latin1');
+      if (name === undefined || map === undefined || name === 'ToUnicode') continue;
+      const letters = found.get(name) ?? new Map<string, string>();
+      for (const [, glyph, code] of map.matchAll(/<([0-9A-Fa-f]+)>\s*<([0-9A-Fa-f]+)>\s*(?=[\r\n])/g)) {
+        const chars = (code ?? '').match(/.{4}/g) ?? [];
+        letters.set(
+          (glyph ?? '').toUpperCase(),
+          chars.map((c) => String.fromCharCode(Number.parseInt(c, 16))).join(''),
+        );
+      }
+      found.set(name, letters);
+    }
+  }
+  return found;
+}
+
+interface Painted {
+  readonly shapes: PdfShape[];
+  readonly text: string[];
+  images: number;
+}
+
+function paint(
+  content: string,
+  start: Matrix,
+  high: number,
+  into: Painted,
+  inner: (name: string, at: Matrix) => void,
+  letters: Map<string, Map<string, string>>,
+): void {
+  let matrix = start;
+  const kept: Matrix[] = [];
+  let points: [number, number][] = [];
+  let stack: string[] = [];
+  let font = '';
+  let artifact = 0;
+  const nums = (n: number): number[] => stack.slice(-n).map(Number);
+  const add = (x: number, y: number): void => {
+    const px = x * matrix[0] + y * matrix[2] + matrix[4];
+    const py = x * matrix[1] + y * matrix[3] + matrix[5];
+    points.push([px * MM, (high - py) * MM]);
+  };
+  const end = (how: PdfShape['how'] | null): void => {
+    if (how && points.length > 1) {
+      const [xs, ys] = [points.map((p) => p[0]), points.map((p) => p[1])];
+      const [x, y] = [Math.min(...xs), Math.min(...ys)];
+      into.shapes.push({ x, y, w: Math.max(...xs) - x, h: Math.max(...ys) - y, how });
+    }
+    points = [];
+  };
+  for (const [token] of content.matchAll(/\[[^\]]*\]|<<.*?>>|<[0-9A-Fa-f\s]*>|\([^)]*\)|\/[\w.-]+|[^\s[\]<>()/]+/gs)) {
+    if (/^[[</(\d.+-]/.test(token)) {
+      stack.push(token);
+      continue;
+    }
+    if (token === 'q') kept.push(matrix);
+    else if (token === 'Q') matrix = kept.pop() ?? start;
+    else if (token === 'cm') matrix = times(nums(6) as unknown as Matrix, matrix);
+    else if (token === 'm' || token === 'l') add(...(nums(2) as [number, number]));
+    else if (token === 'c') {
+      const [, , , , x = 0, y = 0] = nums(6);
+      add(x, y);
+    } else if (token === 're') {
+      const [x = 0, y = 0, w = 0, h = 0] = nums(4);
+      for (const [px, py] of [
+        [x, y],
+        [x + w, y],
+        [x + w, y + h],
+        [x, y + h],
+      ] as const)
+        add(px, py);
+    } else if (token === 'f' || token === 'f*' || token === 'F') end('fill');
+    else if (token === 'S' || token === 's') end('stroke');
+    else if (/^[bB]\*?$/.test(token)) end('both');
+    else if (token === 'n') end(null);
+    else if (token === 'Tf') font = (stack.at(-2) ?? '').slice(1);
+    else if (token === 'BMC' || token === 'BDC')
+      artifact += artifact > 0 || (stack.includes('/Artifact') && token === 'BMC') ? 1 : 0;
+    else if (token === 'EMC') artifact = Math.max(0, artifact - 1);
+    else if ((token === 'Tj' || token === 'TJ') && artifact === 0) {
+      const glyphs = [...(stack.at(-1) ?? '').matchAll(/<([0-9A-Fa-f\s]*)>/g)].flatMap(
+        ([, hex]) => hex?.match(/.{4}/g) ?? [],
+      );
+      into.text.push(glyphs.map((g) => letters.get(font)?.get(g.toUpperCase()) ?? '').join(''));
+    } else if (token === 'Do') inner((stack.at(-1) ?? '').slice(1), matrix);
+    stack = [];
+  }
+}
+
+/** The pages of a PDF file: their shapes with true sizes, their text. */
+export function readPdf(file: Buffer): PdfPage[] {
+  const bodies = bodiesOf(file);
+  const letters = lettersOf(bodies);
+  const pages = [...bodies.values()].filter(({ head }) => /\/Type\s*\/Page\b(?!s)/.test(head));
+  return pages.map(({ head }) => {
+    const box = /\/MediaBox\s*\[\s*([\d.\s-]+)\]/.exec(head)?.[1]?.trim().split(/\s+/).map(Number) ?? [];
+    const [, , w = 0, high = 0] = box;
+    const into: Painted = { shapes: [], text: [], images: 0 };
+    const named = (name: string, at: Matrix): void => {
+      const number = [...bodies.values()].map((b) => new RegExp(`/${name} (\\d+) 0 R`).exec(b.head)?.[1]).find(Boolean);
+      const body = bodies.get(Number(number));
+      if (body?.head.includes('/Subtype /Image')) into.images += 1;
+      else if (body?.stream) paint(body.stream.toString('latin1'), at, high, into, named, letters);
+    };
+    const content = [...(/\/Contents\s*(\[[^\]]*\]|\d+ 0 R)/.exec(head)?.[1] ?? '').matchAll(/(\d+) 0 R/g)]
+      .map(([, n]) => bodies.get(Number(n))?.stream?.toString('latin1') ?? '')
+      .join('\n');
+    paint(content, [1, 0, 0, 1, 0, 0], high, into, named, letters);
+    return { wMm: w * MM, hMm: high * MM, ...into };
+  });
+}

@@ -1,4 +1,5 @@
-import { openDemo, openFileFromDevice } from './open-file.ts';
+import { DemoList } from './demo-list.tsx';
+import { openFileFromDevice } from './open-file.ts';
 import { setOver } from './screen.ts';
 import { useEditor } from './use-session.ts';
 import './empty-page.css';
@@ -26,9 +27,8 @@ export function EmptyPage() {
           Open a file
         </button>
       </div>
-      <button type="button" className="bare-key accent" onClick={() => void openDemo()}>
-        open the demo flat
-      </button>
+      <p>Or look at an invented house.</p>
+      <DemoList />
     </section>
   );
 }

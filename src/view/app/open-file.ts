@@ -71,8 +71,20 @@ export async function openFileFromDevice(): Promise<void> {
   if (file) await openText(await file.text());
 }
 
-/** The invented flat that comes with the tool. */
-export async function openDemo(): Promise<void> {
-  const { default: text } = await import('../../../demo-plans/flat.plan.json?raw');
-  await openText(text);
+/** The invented houses that come with the tool. */
+export const DEMO_HOUSES = [
+  { id: 'flat', name: 'flat', about: 'combi to the outside wall of the kitchen' },
+  { id: 'semi', name: 'semi', about: 'system boiler beside an unvented cylinder' },
+  { id: 'extension', name: 'extension', about: 'no drain nearby, four ways out for condensate' },
+] as const;
+export type DemoHouse = (typeof DEMO_HOUSES)[number]['id'];
+
+const TEXTS: Readonly<Record<DemoHouse, () => Promise<{ default: string }>>> = {
+  flat: () => import('../../../demo-plans/flat.plan.json?raw'),
+  semi: () => import('../../../demo-plans/semi.plan.json?raw'),
+  extension: () => import('../../../demo-plans/extension.plan.json?raw'),
+};
+
+export async function openDemo(house: DemoHouse): Promise<void> {
+  await openText((await TEXTS[house]()).default);
 }

@@ -1,8 +1,9 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { JobRow } from '../../files/store/store-port.ts';
+import { DemoList } from '../app/demo-list.tsx';
 import { desk, openEmpty, openStored, say } from '../app/desk.ts';
 import { Dialog } from '../app/dialog.tsx';
-import { openDemo, openFileFromDevice } from '../app/open-file.ts';
+import { openFileFromDevice } from '../app/open-file.ts';
 import { screen, setOver } from '../app/screen.ts';
 import { useSession } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
@@ -43,9 +44,6 @@ export default function JobsScreen() {
         <button type="button" className="key" onClick={() => void openFileFromDevice()}>
           Open a file
         </button>
-        <button type="button" className="key" onClick={() => void openDemo()}>
-          Open the demo flat
-        </button>
       </div>
       <h3>On this device</h3>
       {jobs?.length === 0 && <p>No job is kept yet. One is kept by itself from its first step on.</p>}
@@ -62,6 +60,8 @@ export default function JobsScreen() {
         ))}
       </ul>
       <HandOver />
+      <h3>Demo houses</h3>
+      <DemoList />
     </Dialog>
   );
 }

@@ -5,6 +5,7 @@ import { add, scale } from '../../geometry/vec.ts';
 import type { Xy } from '../../plan/records/parts.ts';
 import { floorOnto } from '../input/work-plane.ts';
 import { type Entry, entry, type Gather, standing } from './pipework-entries.ts';
+import { voidEntries } from './void-parts.ts';
 
 function wallRing(g: Gather, id: string, from = 0, to?: number): Vec[] {
   const wall = g.plan.walls[id];
@@ -57,14 +58,7 @@ export function* buildingEntries(g: Gather): Generator<Entry> {
       life,
     );
   }
-  if (view.kind === 'face') return;
-  for (const v of Object.values(plan.voids)) {
-    const life = standing(g, 'voids', v.id);
-    if (!life || v.storey !== g.storey) continue;
-    const ring = floorOnto(plane, v.outline);
-    const holes = v.holes.map((hole) => floorOnto(plane, hole));
-    yield entry('void', v.id, { is: 'area', ring, holes }, life);
-  }
+  yield* voidEntries(g);
 }
 
 /** A named room by its outline, or by its seed alone where the walls do not close round it. */

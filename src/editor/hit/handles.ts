@@ -4,6 +4,7 @@ import type { Plan } from '../../plan/plan.ts';
 import type { Selected } from '../editor-api.ts';
 import type { WorkPlane } from '../input/work-plane.ts';
 import type { Handle } from './hit-test.ts';
+import { voidHandles } from './void-parts.ts';
 
 function runNodes(plan: Plan, run: string): Set<string> {
   const nodes = new Set<string>();
@@ -16,6 +17,7 @@ export function handlesOf(plan: Plan, plane: WorkPlane, chosen: readonly Selecte
   return chosen.flatMap(({ map, id }): Handle[] => {
     const wall = map === 'walls' && plane.kind === 'plan' ? plan.walls[id] : undefined;
     if (wall) return (['a', 'b'] as const).map((end) => ({ map, id, end, at: plane.onto({ ...wall[end], z: 0 }) }));
+    if (map === 'voids') return voidHandles(plan, plane, id);
     const photo = map === 'blobRefs' && plane.kind === 'plan' ? plan.blobRefs[id] : undefined;
     const taken = photo && photoPlace(plan, photo);
     if (taken) return [{ map, id, at: plane.onto({ ...taken.at, z: 0 }) }];

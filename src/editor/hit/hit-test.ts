@@ -7,6 +7,8 @@ import { around, type ViewIndex } from './view-index.ts';
 /** Something under the finger. `end` where it is the handle at one end of a chosen wall. */
 export interface Hit extends Selected {
   readonly end?: 'a' | 'b';
+  /** Which corner, where it is the handle at one of a chosen void. */
+  readonly corner?: number;
   readonly distanceMm: number;
 }
 
@@ -14,6 +16,7 @@ export interface Hit extends Selected {
 export interface Handle extends Selected {
   readonly at: Vec;
   readonly end?: 'a' | 'b';
+  readonly corner?: number;
 }
 
 const MAPS: Readonly<Record<Exclude<EntryKind, 'connection'>, Selected['map']>> = {

@@ -10,6 +10,8 @@ import type { Xy, Xyz } from '../../plan/records/parts.ts';
  */
 export interface WorkPlane {
   readonly kind: 'plan' | 'face';
+  /** The wall and side a face is of. */
+  readonly face?: { readonly wall: string; readonly side: 'left' | 'right' };
   onto(at: Xyz): Vec;
   depth(at: Xyz): number;
   place(on: Vec, depth: number): Xyz;
@@ -45,6 +47,7 @@ export function workPlane(plan: Plan, view: View): WorkPlane | undefined {
   const face = facePlane(wall, view.side);
   return {
     kind: 'face',
+    face: { wall: view.wall, side: view.side },
     onto(at) {
       const { s, z } = face.toFace(at);
       return [s, z];

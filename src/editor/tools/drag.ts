@@ -14,6 +14,7 @@ import { acrossDeg, floorOnto, type WorkPlane, wayAsSeen, wayInHouse, workPlane 
 import { movedPlan } from '../moving/moved-plan.ts';
 import type { ToolContext, ToolEvent } from './define-tool.ts';
 import { nearestWall } from './on-wall.ts';
+import { type VoidChange, voidDrag, voidPreview } from './void-drag.ts';
 
 /** A command that would carry out the drag as it stands. */
 export interface Drag {
@@ -162,6 +163,7 @@ export function dragOf(
       ? null
       : { command: 'things.move', args: { things, by: way(plane, from, event.plane) }, word: null };
   }
+  if (hit.map === 'voids') return voidDrag(ctx, hit, event, plane);
   if (hit.map === 'nodes') return nodeDrag(ctx, hit.id, event, plane);
   if (hit.map === 'items') return nodeDrag(ctx, ctx.plan.items[hit.id]?.node ?? '', event, plane);
   if (hit.map === 'legs') return legDrag(ctx, hit.id, from, event, plane);
@@ -177,6 +179,7 @@ export function previewOf(plan: Plan, drag: Drag) {
   const ids = countingIds(new Set(), 1);
   const shown = { next: (prefix: string) => ids.next(`shown-${prefix}`) };
   const args = drag.args as Args;
+  if (drag.command === 'void.set') return voidPreview(plan, drag.args as VoidChange);
   if (drag.command === 'opening.move') {
     const opening = plan.openings[String(args.opening)];
     if (!opening) return { ok: false, why: 'That opening is no longer there.' } as const;

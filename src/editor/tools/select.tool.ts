@@ -58,8 +58,8 @@ const FIXED: ReadonlySet<string> = new Set(['rooms', 'voids', 'stretches', 'roof
 /** What a press is about: a handle or what is chosen before what only lies on top. */
 function grabbed(ctx: Ctx): Hit | undefined {
   const hits = ctx.memory.pressed?.hits ?? [];
-  const chosen = hits.find((h) => h.end || ctx.state.selection.some((s) => sameThing(s, h)));
-  const fixed = (h: Hit): boolean => FIXED.has(h.map);
+  const chosen = hits.find((h) => h.end || h.corner !== undefined || ctx.state.selection.some((s) => sameThing(s, h)));
+  const fixed = (h: Hit): boolean => FIXED.has(h.map) && h.corner === undefined;
   return chosen && !fixed(chosen) ? chosen : hits.find((h) => !fixed(h));
 }
 

@@ -43,7 +43,7 @@ export function figureKey(input: KeyInput, figure: string, keys: readonly number
   const named = /^size (\d+)$/.exec(key);
   if (named) return { is: 'told', mm: Number(named[1]) };
   if (key === UNKNOWN) return { is: 'told', mm: null };
-  if (/^\d$/.test(key)) {
+  if (/^\d{1,2}$/.test(key)) {
     return { is: 'typing', figure: (figure + key).replace(/^0+/, '').slice(0, MOST_DIGITS) };
   }
   if (key === 'Backspace') return figure === '' ? { is: 'back' } : { is: 'typing', figure: figure.slice(0, -1) };

@@ -1,3 +1,4 @@
+import { spanItems } from '../../drawing/building/span-items.ts';
 import type { Fragment, Item, LineItem, LineStyle } from '../../drawing/display-list.ts';
 import type { Selected } from '../../editor/editor-api.ts';
 import { handlesOf } from '../../editor/hit/handles.ts';
@@ -42,6 +43,10 @@ export function bandParts(plan: Plan, fragments: readonly Fragment[], selection:
   return items.length === 0 ? NONE : [{ items }];
 }
 
+/** Of a void only its own edge: joists keep their manner of line. */
+const shownOf = (f: Fragment): readonly Item[] =>
+  f.map === 'voids' ? f.items.filter((i) => i.t === 'area').slice(0, 1) : f.items;
+
 function outlined(item: Item): Item[] {
   if (item.t === 'area') return [{ t: 'area', rings: item.rings, fill: 'none', edge: OUTLINE }];
   return item.t === 'line' ? [{ ...item, style: { ...OUTLINE, pen: Math.max(OUTLINE.pen, item.style.pen) } }] : [];
@@ -57,8 +62,14 @@ export function handleParts(
   if (selection.length === 0) return NONE;
   const chosen = new Set(selection.filter((s) => s.map !== 'runs' && s.map !== 'legs').map((s) => s.id));
   const items: Item[] = fragments.flatMap((f) =>
-    chosen.has(f.id) && f.layer !== 'run' ? f.items.flatMap(outlined) : [],
+    chosen.has(f.id) && f.layer !== 'run' ? shownOf(f).flatMap(outlined) : [],
   );
+  if (plane?.kind === 'plan') {
+    for (const { map, id } of selection) {
+      const v = map === 'voids' ? plan.voids[id] : undefined;
+      if (v) items.push(...spanItems(v, (p) => plane.onto({ ...p, z: 0 })));
+    }
+  }
   for (const { at } of plane ? handlesOf(plan, plane, selection) : []) {
     items.push({ t: 'mark', mark: 'handle', at, turnDeg: 0, ink: 'accent' });
   }

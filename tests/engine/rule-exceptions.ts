@@ -11,6 +11,7 @@ export const ALWAYS_KNOWN: Readonly<Record<string, string>> = {
   'network/two-sources': 'what meets what is always drawn',
   'network/unresolved': 'a turn without a place is itself unresolved',
   'network/wrong-connection': 'every connection has its service',
+  'relief/valve': 'a valve is drawn or it is not',
 };
 
 /** Sentences of a rule that no example of its own shows, and the test that does. */

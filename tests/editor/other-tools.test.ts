@@ -12,6 +12,7 @@ describe('the wall tool', () => {
     const editor = editorOf();
     const hand = handOn(editor);
     editor.setTool('wall');
+    editor.setInHand({ sizes: 'middle' });
     hand.tap(0, 0);
     hand.play('move 900,10');
     press(editor, '4', '2', '5', '0', 'Enter');
@@ -203,6 +204,8 @@ describe('the room tool', () => {
     hand.tap(3000, 1500);
     expect(Object.values(editor.store.getState().plan.rooms)).toMatchObject([{ seed: { x: 3000, y: 1500 } }]);
     hand.tap(-2000, 1500);
+    // Where nothing is closed it is a corner of a room to come; Enter gives the place a name all the same.
+    press(editor, 'Enter');
     expect(editor.store.getState().said?.text).toMatch(/No walls close/);
   });
 });

@@ -42,7 +42,7 @@ export function InspectGround({ id }: { readonly id: string }) {
       <div className="pair">
         {ground.line.map((p, i) => (
           <NumberBox
-            key={`place ${i + 1}`}
+            key={`${p.x} ${p.y}`}
             label={`Place ${i + 1}`}
             value={p.z - floorMm}
             unit="mm"

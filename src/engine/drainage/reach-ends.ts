@@ -48,28 +48,26 @@ export function reachTails(given: Given, service: ReachService): Tail[] {
 
 const COLUMN: Readonly<Record<ReachService, string>> = { condensate: 'condensate', boilerRelief: 'relief' };
 
-/** What the table of ends says of a kind for this water; a kind it does not list takes what its connection is for. */
-function allowed(kind: string, service: ReachService): boolean {
+/** What the table of ends says of a kind for this water: a kind it does not list takes what its connection is for. */
+function told(kind: string, service: ReachService): string {
   const found = word('condensate-ends', kind, COLUMN[service]);
-  return found.is !== 'known' || found.word !== 'no';
+  return found.is === 'known' ? found.word : 'if';
 }
 
-/** Water of other services that an entry takes as well. */
-const TAKES: Readonly<Record<ReachService, readonly string[]>> = {
-  condensate: ['condensate'],
-  boilerRelief: ['boilerRelief', 'discharge', 'condensate'],
-};
+/** The entry this water would use. What takes it without asking (a gully) may have one for other water only. */
+function entryOf(p: Point, service: ReachService): Connection | undefined {
+  const ends = p.connections.filter((c) => partOf(p, c.id) === 'end');
+  const own = ends.find((c) => c.service === service);
+  if (own || told(p.kind, service) !== 'yes') return own;
+  return ends.find((c) => c.service === 'discharge') ?? ends[0];
+}
 
 /** Where this water may end, each with the entry it would use. What starts it again (a pump, a tundish) is no end. */
 export function reachEnds(given: Given, service: ReachService): Tail[] {
   return alive(given).flatMap((p) => {
-    if (!allowed(p.kind, service)) return [];
     const passesOn = p.connections.some((c) => partOf(p, c.id) === 'source');
-    const role = pointKinds.get(p.kind)?.role[service];
-    const entry = TAKES[service]
-      .flatMap((s) => p.connections.filter((c) => c.service === s))
-      .find((c) => (c.service === service || role === 'end') && partOf(p, c.id) === 'end');
-    return entry && !passesOn ? tailOf(given.plan, p, entry) : [];
+    const entry = passesOn || told(p.kind, service) === 'no' ? undefined : entryOf(p, service);
+    return entry ? tailOf(given.plan, p, entry) : [];
   });
 }
 

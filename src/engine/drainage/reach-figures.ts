@@ -12,7 +12,8 @@ export const HOLE_MM = constant(TABLE, 'hole', 'mm');
 export const IN_THE_WAY_MM = constant(TABLE, 'opening in the way', 'mm');
 /** Times. */
 export const AGAINST = constant(TABLE, 'against the wish', 'times');
-/** Count. */
+/** Counts. */
+export const MOST_ENDS = constant(TABLE, 'ends looked at', 'times');
 export const MOST_JOISTS = constant(TABLE, 'joists that may be holed', 'times');
 /** A pipe further from its wall is clear of what opens in it. */
 export const ON_FACE_MM = constant('nearness', 'on the wall');

@@ -7,7 +7,7 @@ import type { Xy } from '../../plan/records/parts.ts';
 import { FREE_MM, OFF_WALL_MM } from './reach-figures.ts';
 import { type WayGraph, WayNet, type WayPiece } from './reach-net.ts';
 import { openingFinder } from './reach-openings.ts';
-import { type Foot, flatBox, footOn, nearestOf, OUTSIDE, type RingEdge, ringsOf } from './reach-rings.ts';
+import { type Foot, flatBox, OUTSIDE, type RingEdge, ringsOf } from './reach-rings.ts';
 
 const HAIR_MM = 1;
 /** Faces that look at each other: the cosine between them is under this. */
@@ -29,14 +29,6 @@ function crossing(a: Xy, b: Xy, c: Xy, d: Xy): Xy | undefined {
 function inBody(wall: Wall, p: Xy): boolean {
   const { u, v } = intoWall(wall, flat(p));
   return u >= 0 && u <= wallLength(wall) && Math.abs(v) <= wall.thicknessMm / 2;
-}
-
-/** Where a pipe from a place meets the lines along the walls: the nearest, and every other that is near. */
-function feetOf(edges: readonly RingEdge[], p: Xy, clear: (a: Xy, b: Xy) => boolean): Foot[] {
-  const nearest = nearestOf(edges, p);
-  if (!nearest) return [];
-  const others = edges.filter((e) => e !== nearest.edge).map((e) => footOn(e, p));
-  return [nearest, ...others.filter((f) => f.offMm <= FREE_MM && clear(p, f.at))];
 }
 
 /**
@@ -86,8 +78,8 @@ export function wayGraph(plan: Plan, storey: string, standing: Standing, asked: 
   asked.forEach((p, i) => {
     const terminal = terminals[i] ?? 0;
     const region = rings.regionAt(p);
-    const edges = rings.of.get(region) ?? [];
-    const feet = feetOf(edges, p, clear);
+    const [first, ...others] = rings.feet(p, region, FREE_MM);
+    const feet = first ? [first, ...others.filter((f) => clear(p, f.at))] : [];
     for (const { edge, at } of feet) {
       const on = net.station(edge, at);
       net.join(terminal, on, [

@@ -1,5 +1,5 @@
 import { bodiesOf, wallsOf } from '../../geometry/bodies.ts';
-import { type BoxTree, boxTree } from '../../geometry/box-index.ts';
+import { askBoxes, type BoxTree, boxTree } from '../../geometry/box-index.ts';
 import { type Box3, boxOf } from '../../geometry/boxes.ts';
 import { insideOutline, type Outline, signedArea } from '../../geometry/outlines.ts';
 import { outlineOf } from '../../geometry/polygons.ts';
@@ -29,13 +29,22 @@ export interface RingEdge {
 /** The lines a pipe can follow on one floor, and which space a place lies in. */
 export interface Rings {
   readonly edges: readonly RingEdge[];
-  /** Edges by the space they lie in. */
-  readonly of: ReadonlyMap<number, readonly RingEdge[]>;
   readonly tree: BoxTree<{ readonly edge: RingEdge; readonly box: Box3 }>;
   /** True where some space is closed, so that inside and outside can be told apart. */
   readonly closed: boolean;
   regionAt(p: Xy): number;
+  /** Every place within reach on the edges of a region, or of all, the nearest first; the very nearest however far. */
+  feet(p: Xy, region: number | null, reachMm: number): readonly Foot[];
 }
+
+/** Past this every edge is looked at. */
+const FAR_MM = 50_000;
+
+const around = (p: Xy, by: number): Box3 =>
+  flatBox([
+    { x: p.x - by, y: p.y - by },
+    { x: p.x + by, y: p.y + by },
+  ]);
 
 /** In plan only: every height is looked at. */
 export const flatBox = (of: readonly Xy[]): Box3 => boxOf(of.map((p) => ({ x: p.x, y: p.y, z: 0 })));
@@ -83,9 +92,16 @@ function moved(outline: Outline, offMm: number, inwards: boolean): { a: Xy; b: X
   }
 }
 
-interface Kept extends Omit<Rings, 'regionAt'> {
-  readonly faces: readonly Outline[];
-  readonly outer: readonly Outline[];
+interface Shape {
+  readonly region: number;
+  readonly outline: Outline;
+  readonly box: Box3;
+}
+
+interface Kept extends Omit<Rings, 'regionAt' | 'feet'> {
+  readonly tree: BoxTree<{ readonly edge: RingEdge; readonly box: Box3 }>;
+  /** Closed spaces, and the outlines of what is built. */
+  readonly faceTree: BoxTree<Shape>;
 }
 
 const remembered = rememberByRecords((walls: readonly Wall[]): Kept => {
@@ -104,23 +120,40 @@ const remembered = rememberByRecords((walls: readonly Wall[]): Kept => {
       edges.push({ index: edges.length, ring, region, a, b, toWall: scale(off, -1), lengthMm: distance(a, b) });
     }
   });
-  const of = new Map<number, RingEdge[]>();
-  for (const e of edges) of.set(e.region, [...(of.get(e.region) ?? []), e]);
   const tree = boxTree(edges.map((edge) => ({ edge, box: flatBox([edge.a, edge.b]) })));
-  return { edges, of, tree, closed: faces.length > 0, faces, outer };
+  const shapes: Shape[] = [
+    ...faces.map((outline, region) => ({ region, outline, box: flatBox(outline) })),
+    ...outer.map((outline) => ({ region: OUTSIDE, outline, box: flatBox(outline) })),
+  ];
+  return { edges, tree, faceTree: boxTree(shapes), closed: faces.length > 0 };
 });
 
 /** The lines along every face of the walls of a storey, at their stand-off. */
 export function ringsOf(plan: Plan, storey: string, standing: Standing): Rings {
   const rings = remembered(wallsOf(plan, storey, standing));
+  const [near, inFaces] = [askBoxes(rings.tree), askBoxes(rings.faceTree)];
+  const feet = (p: Xy, region: number | null, reachMm: number): Foot[] => {
+    for (let reach = reachMm; ; reach *= 4) {
+      const all = reach > FAR_MM ? rings.edges : near.search(around(p, reach)).map(({ edge }) => edge);
+      const found = all
+        .filter((e) => region === null || e.region === region)
+        .map((e) => footOn(e, p))
+        .sort((m, n) => m.offMm - n.offMm || m.edge.index - n.edge.index);
+      const [first] = found;
+      if (first && (first.offMm <= reach || reach > FAR_MM))
+        return [first, ...found.slice(1).filter((f) => f.offMm <= reachMm)];
+      if (reach > FAR_MM) return [];
+    }
+  };
   return {
     ...rings,
+    feet,
     regionAt(p) {
-      const face = rings.faces.findIndex((f) => insideOutline(p, f));
-      if (face >= 0) return face;
+      const over = inFaces.search(flatBox([p])).filter(({ outline }) => insideOutline(p, outline));
+      const face = over.find((f) => f.region !== OUTSIDE);
+      if (face) return face.region;
       // Neither in a room nor outside the house: in a wall, and so at its nearest face.
-      const inWall = rings.outer.some((o) => insideOutline(p, o));
-      return inWall ? (nearestOf(rings.edges, p)?.edge.region ?? OUTSIDE) : OUTSIDE;
+      return over.length > 0 ? (feet(p, null, OFF_WALL_MM)[0]?.edge.region ?? OUTSIDE) : OUTSIDE;
     },
   };
 }
@@ -138,13 +171,4 @@ export function footOn(edge: RingEdge, p: Xy): Foot {
   const alongMm = Math.min(edge.lengthMm, Math.max(0, dot(sub(p, edge.a), way)));
   const at = add(edge.a, scale(way, alongMm));
   return { edge, at, alongMm, offMm: distance(p, at) };
-}
-
-export function nearestOf(edges: readonly RingEdge[], p: Xy): Foot | undefined {
-  let best: Foot | undefined;
-  for (const edge of edges) {
-    const foot = footOn(edge, p);
-    if (!best || foot.offMm < best.offMm - 1e-6) best = foot;
-  }
-  return best;
 }

@@ -42,16 +42,25 @@ function piecesOf(label: Label): WayPiece[] {
   return found;
 }
 
-/** The cheapest way from one terminal to each of the others; null where there is none. Ways end at a terminal. */
-export function waysFrom(graph: WayGraph, from: number, wish: Wish, fall: FallFrom): (readonly WayPiece[] | null)[] {
+/** The cheapest way from one terminal to each wanted other; null where there is none. Ways end at a terminal. */
+export function waysFrom(
+  graph: WayGraph,
+  from: number,
+  to: readonly number[],
+  wish: Wish,
+  fall: FallFrom,
+): (readonly WayPiece[] | null)[] {
   const start = graph.terminals[from];
   const ends = new Set(graph.terminals);
+  const wanted = to.map((t) => graph.terminals[t] ?? -1);
+  const left = new Set(wanted);
   const done = new Map<number, Label>();
   const heap = new Heap<Label>((p, q) => p.cost < q.cost || (p.cost === q.cost && p.node < q.node));
   if (start !== undefined) heap.push({ node: start, cost: 0, mm: 0, before: null, pieces: [] });
-  for (let label = heap.pop(); label; label = heap.pop()) {
+  for (let label = heap.pop(); label && left.size > 0; label = heap.pop()) {
     if (done.has(label.node)) continue;
     done.set(label.node, label);
+    left.delete(label.node);
     if (label.node !== start && ends.has(label.node)) continue;
     for (const { to, pieces } of graph.links[label.node] ?? []) {
       if (done.has(to)) continue;
@@ -63,7 +72,7 @@ export function waysFrom(graph: WayGraph, from: number, wish: Wish, fall: FallFr
       heap.push({ node: to, cost, mm, before: label, pieces });
     }
   }
-  return graph.terminals.map((t) => {
+  return wanted.map((t) => {
     const label = done.get(t);
     return label && t !== start ? piecesOf(label) : null;
   });

@@ -1,4 +1,5 @@
 import { riseBetween } from '../../geometry/heights.ts';
+import { distance } from '../../geometry/vec.ts';
 import type { Standing } from '../../geometry/wall-frame.ts';
 import { quantise } from '../../plan/units.ts';
 import { constant } from '../../reference/figure.ts';
@@ -8,9 +9,10 @@ import { standingBuilding } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
 import { condensateFalls } from './falls-wanted.ts';
 import { objectionsTo, REACH_SERVICES, type ReachService, reachEnds, reachTails, type Tail } from './reach-ends.ts';
-import { UNDER_TAIL_MM } from './reach-figures.ts';
+import { MOST_ENDS, UNDER_TAIL_MM } from './reach-figures.ts';
 import { wayGraph } from './reach-graph.ts';
 import type { WayGraph } from './reach-net.ts';
+import { compareIds } from './reach-order.ts';
 import { sayReach } from './reach-say.ts';
 import { type Wish, waysFrom } from './reach-search.ts';
 import { type Heights, type Tried, tryUnder, tryWay } from './reach-tried.ts';
@@ -130,6 +132,14 @@ function answerFor(search: Search, tail: Tail, end: Tail, ways: readonly (Tried[
   };
 }
 
+/** A street of houses has many drains: only the nearest of them are of any use, in the order of their ids. */
+function nearestEnds(tail: Tail, ends: readonly Tail[]): readonly Tail[] {
+  if (ends.length <= MOST_ENDS) return ends;
+  const far = (t: Tail): number => distance(tail.place.at, t.place.at);
+  const near = new Set([...ends].sort((a, b) => far(a) - far(b) || compareIds(a.point, b.point)).slice(0, MOST_ENDS));
+  return ends.filter((e) => near.has(e));
+}
+
 /** Where everything asked for on one storey stands in the graph of that storey. */
 interface Asked {
   readonly graph: WayGraph;
@@ -174,16 +184,17 @@ function answers(given: Given): ReachAnswer[] {
           mmPerM: falls.wanted,
           floorZ: given.plan.storeys[storey]?.floorMm ?? 0,
         };
-        const ways = WISHES.map((wish) => waysFrom(graph, from, wish, fall));
-        return ends.map((end) => {
-          const to = at.get(keyOf(end)) ?? 0;
-          return answerFor(
+        const near = nearestEnds(tail, ends);
+        const to = near.map((end) => at.get(keyOf(end)) ?? 0);
+        const ways = WISHES.map((wish) => waysFrom(graph, from, to, wish, fall));
+        return near.map((end, i) =>
+          answerFor(
             search,
             tail,
             end,
-            ways.map((w) => w[to] ?? null),
-          );
-        });
+            ways.map((w) => w[i] ?? null),
+          ),
+        );
       });
     });
   });

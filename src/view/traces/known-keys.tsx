@@ -18,7 +18,7 @@ export function KnownKeys({ doing, disabled, onScale, onSquare }: Props) {
   const brick = known.find(isBrick);
   const doors = known.filter((k) => !isBrick(k));
   return (
-    <fieldset className="plain-set">
+    <fieldset className="plain-set trace-form">
       <legend className="field-label">Or by something known, unverified</legend>
       {doing === 'scale' && brick && (
         <NumberBox

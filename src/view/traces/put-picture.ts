@@ -1,6 +1,7 @@
 import type { View } from '../../drawing/display-list.ts';
 import type { Editor, Pane } from '../../editor/editor-api.ts';
 import { keepBlob } from '../../files/store/blobs.ts';
+import { coveredPx } from '../app/covered.ts';
 import { lowerSheet } from '../app/screen.ts';
 import { storage } from '../app/storage.ts';
 import { askForPicture, takePicture } from './take-picture.ts';
@@ -10,12 +11,15 @@ import { traceKey } from './trace-shapes.tsx';
 const SHARE = 0.8;
 const OPACITY = 0.5;
 
-/** Where a fresh picture lies: in the middle of what is looked at, until it is scaled. */
+/** Where a fresh picture lies: in the middle of what is seen of the drawing, until it is scaled. */
 function placeFor(pane: Pane, pixels: { readonly width: number; readonly height: number }) {
   const { camera, width, height, view } = pane;
-  const perPixel = SHARE * Math.min((width * camera.mmPerPx) / pixels.width, (height * camera.mmPerPx) / pixels.height);
+  const covered = coveredPx();
+  const high = (height - covered) * camera.mmPerPx;
+  const perPixel = SHARE * Math.min((width * camera.mmPerPx) / pixels.width, high / pixels.height);
   const turn = view.kind === 'plan' ? ((view.turnDeg ?? 0) * Math.PI) / 180 : 0;
-  const [cx, cy] = camera.centre;
+  const [cx, middleY] = camera.centre;
+  const cy = middleY + (covered / 2) * camera.mmPerPx;
   const middle = {
     x: cx * Math.cos(turn) + cy * Math.sin(turn),
     y: cy * Math.cos(turn) - cx * Math.sin(turn),
@@ -42,6 +46,7 @@ export async function putPicture(editor: Editor, view: View): Promise<string | n
   try {
     const taken = await takePicture(file);
     const hash = await keepBlob(await storage(), taken.bytes, taken.mediaType);
+    lowerSheet();
     const place = placeFor(paneOf(editor, view), taken.pixels);
     const { name, mediaType, pixels } = taken;
     const outcome = editor.run('blob.set', { hash, kind: 'trace', name, mediaType, on: traceKey(view), place, pixels });
@@ -49,7 +54,6 @@ export async function putPicture(editor: Editor, view: View): Promise<string | n
     const blobRef = outcome.made[0];
     if (blobRef !== undefined) editor.setInHand({ trace: { blobRef, doing: 'scale', taps: [] } });
     editor.setTool('trace');
-    lowerSheet();
     return null;
   } catch (error) {
     return error instanceof Error ? error.message : String(error);

@@ -6,6 +6,7 @@ import type { Xy } from '../../plan/records/parts.ts';
 import { COINCIDENT_MM } from '../../plan/units.ts';
 import { standingBuilding } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
+import { midSentence } from '../say-names.ts';
 
 /** Off the face by a hair: a place in the room and not on its edge. */
 const OFF_MM = 10 * COINCIDENT_MM;
@@ -30,7 +31,5 @@ export function roomsBeside(given: Given, wall: Wall, at: Xy): Room[] {
 /** Is anything in this house told to be a protected way out? */
 export const hasEscapeRoute = (plan: Plan): boolean => Object.values(plan.rooms).some((r) => r.escapeRoute === true);
 
-export const sayRoom = (room: Room): string => {
-  const said = room.name !== '' ? room.name : room.use !== '' ? room.use : 'room';
-  return said.charAt(0).toLowerCase() + said.slice(1);
-};
+export const sayRoom = (room: Room): string =>
+  room.name !== '' ? midSentence(room.name) : room.use !== '' ? midSentence(room.use) : 'room';

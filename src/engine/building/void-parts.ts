@@ -4,6 +4,7 @@ import type { Void } from '../../plan/records/building.ts';
 import type { Counts } from '../clearance/counts.ts';
 import { standingBuilding } from '../clearance/crossings.ts';
 import type { Pipe } from '../clearance/pipes.ts';
+import { midSentence } from '../say-names.ts';
 
 /** A part of a live leg that lies in a standing void. */
 export interface VoidPart extends VoidStretch {
@@ -26,6 +27,6 @@ export function findVoidParts(network: Network, pipes: readonly Pipe[], counts: 
 
 /** "first floor void", "hall ceiling": a void inside a sentence. */
 export function sayVoid(space: Void): string {
-  if (space.name !== '') return space.name.charAt(0).toLowerCase() + space.name.slice(1);
+  if (space.name !== '') return midSentence(space.name);
   return space.kind === 'floor' || space.kind === 'ceiling' ? `${space.kind} void` : space.kind;
 }

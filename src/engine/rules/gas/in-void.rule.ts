@@ -1,60 +1,97 @@
-import { voidFinder } from '../../../geometry/void-stretches.ts';
+import type { Void } from '../../../plan/records/building.ts';
+import { figure } from '../../../reference/figure.ts';
 import { exact } from '../../../report/quantity.ts';
-import { standingBuilding } from '../../clearance/crossings.ts';
+import { sayVoid, type VoidPart } from '../../building/void-parts.ts';
+import { sectionM2 } from '../../building/void-section.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
 import { atEdge } from '../../places.ts';
 import { sayRun } from '../../say-names.ts';
+import { voidVentCm2 } from '../../structure/void-vent.ts';
 
 interface InVoid {
   readonly run: string;
-  readonly space: string;
-  readonly legs: string[];
+  readonly space: Void;
+  readonly parts: VoidPart[];
   mm: number;
 }
 
-function lengthsInVoids(given: Given): InVoid[] {
-  const voids = voidFinder(given.plan, standingBuilding(given.network));
+/** New gas pipe in voids, one entry for each run and void. What is cast into a slab is told of elsewhere. */
+function gasInVoids(given: Given): InVoid[] {
   const found = new Map<string, InVoid>();
-  for (const pipe of given.pipes) {
-    if (pipe.edge.service !== 'gas' || pipe.edge.state !== 'new') continue;
-    for (const part of voids.stretches(pipe.body)) {
-      const key = `${pipe.run}|${part.void}`;
-      const now = found.get(key) ?? { run: pipe.run, space: part.void, legs: [], mm: 0 };
-      now.mm += part.lengthMm;
-      now.legs.push(pipe.edge.id);
-      found.set(key, now);
-    }
+  for (const part of given.voidParts) {
+    const { edge } = part.pipe;
+    if (edge.service !== 'gas' || edge.state !== 'new' || part.space.kind === 'slab') continue;
+    const key = `${edge.run}|${part.space.id}`;
+    const now = found.get(key) ?? { run: edge.run, space: part.space, parts: [], mm: 0 };
+    now.mm += part.lengthMm;
+    now.parts.push(part);
+    found.set(key, now);
   }
-  given.counts.boxQueries += voids.counts.queries;
   return [...found.values()];
 }
 
-function judge(given: Given): Fault[] {
-  return lengthsInVoids(given).flatMap((f): Fault[] => {
-    const space = given.plan.voids[f.space];
-    if (!space || space.kind === 'slab' || space.ventilated === true) return [];
-    const shared = {
-      ids: [f.run, f.space],
-      legs: f.legs,
-      words: {
-        run: sayRun(given.plan, f.run),
-        space: space.name === '' ? `${space.kind} void` : space.name.toLowerCase(),
-        metres: (f.mm / 1000).toFixed(1),
+/** An ordinary boarded timber floor breathes by itself; a box, a duct or a hung ceiling may not, nor does a sealed floor. */
+const breathes = (space: Void): boolean =>
+  space.kind === 'floor' && space.ventilated === null && (space.sealed ?? false) === false;
+
+/** One quiet word for all gas in a floor that breathes, however many runs it is. */
+function inFloors(given: Given, all: readonly InVoid[]): Fault[] {
+  const spaces = new Map<string, InVoid[]>();
+  for (const f of all.filter((f) => breathes(f.space))) spaces.set(f.space.id, [...(spaces.get(f.space.id) ?? []), f]);
+  return [...spaces.values()].flatMap((found): Fault[] => {
+    const first = found[0];
+    if (!first) return [];
+    const metres = found.reduce((sum, f) => sum + f.mm, 0) / 1000;
+    return [
+      {
+        outcome: 'note',
+        say: 'floor',
+        ids: [first.space.id],
+        legs: found.flatMap((f) => f.parts.map((p) => p.pipe.edge.id)),
+        words: { space: sayVoid(first.space), metres: metres.toFixed(1) },
+        found: exact(metres, 'm', 1),
+        at: atEdge(given.network, first.parts[0]?.pipe.edge.id),
       },
-      found: exact(f.mm / 1000, 'm', 1),
-      at: atEdge(given.network, f.legs[0]),
-    };
-    // An ordinary boarded timber floor breathes; a box, a duct or a hung ceiling may not.
-    if (space.kind === 'floor' && space.ventilated === null) return [{ outcome: 'note', ...shared, say: 'floor' }];
-    if (space.ventilated === null)
-      return [{ outcome: 'cantTell', ...shared, missing: [`whether the ${shared.words.space} is ventilated`] }];
-    return [{ outcome: 'check', ...shared }];
+    ];
   });
 }
 
-const house = (ventilated: boolean | null, kind: 'ceiling' | 'floor' = 'ceiling') => {
+/** Free area that is told, in cm2; none where nobody lets air in. */
+const freeArea = (space: Void): number | null => space.ventAreaCm2 ?? (space.ventilated === false ? 0 : null);
+
+function judge(given: Given): Fault[] {
+  const all = gasInVoids(given);
+  const others = all.filter((f) => !breathes(f.space));
+  return [
+    ...inFloors(given, all),
+    ...others.flatMap((f): Fault[] => {
+      const { space } = f;
+      const shared = {
+        ids: [f.run, space.id],
+        legs: f.parts.map((p) => p.pipe.edge.id),
+        words: { run: sayRun(given.plan, f.run), space: sayVoid(space), metres: (f.mm / 1000).toFixed(1), area: '' },
+        found: exact(f.mm / 1000, 'm', 1),
+        at: atEdge(given.network, f.parts[0]?.pipe.edge.id),
+      };
+      const area = freeArea(space);
+      if (area === null && space.ventilated === true) return [];
+      if (area === null && space.sealed !== true) {
+        return [{ outcome: 'cantTell', ...shared, missing: [`whether the ${shared.words.space} is ventilated`] }];
+      }
+      const section = sectionM2(given.plan, space, f.parts);
+      if (section === null) return [{ outcome: 'check', ...shared }];
+      const wanted = voidVentCm2(section);
+      const words = { ...shared.words, area: `${Math.ceil(wanted.lo)}`, told: `${Math.round(area ?? 0)}` };
+      if ((area ?? 0) >= wanted.lo) return [];
+      const figures = { words, found: exact(area ?? 0, 'cm2', 0), wanted, wantedIs: 'atLeast' as const };
+      return [{ outcome: 'check', ...shared, ...figures, say: (area ?? 0) > 0 ? 'small' : 'sealed' }];
+    }),
+  ];
+}
+
+const house = (ventilated: boolean | null, kind: 'ceiling' | 'floor' = 'ceiling', change: Partial<Void> = {}) => {
   const e = example();
   e.plan.voids.v = {
     id: 'v',
@@ -76,11 +113,39 @@ const house = (ventilated: boolean | null, kind: 'ceiling' | 'floor' = 'ceiling'
     mayBeCut: null,
     option: null,
     sureness: 'seen',
+    ...change,
   };
   return e.run('g', 'gas', [
     [500, 500, 2300],
     [2500, 500, 2300],
   ]).plan;
+};
+
+/** The same, and a second run in it. */
+const twoRuns = () => {
+  const plan = house(null, 'floor');
+  const leg = plan.legs['g.1'];
+  const run = plan.runs.g;
+  if (leg && run) {
+    plan.runs.g2 = { ...run, id: 'g2' };
+    plan.legs['g2.1'] = { ...leg, id: 'g2.1', run: 'g2', b: 'n9' };
+    plan.nodes.n9 = {
+      id: 'n9',
+      place: { on: 'storey', storey: 'ground', x: 500, y: 900, height: { from: 'datum', of: null, mm: 2300 } },
+      turn: null,
+      option: 'A',
+    };
+  }
+  return plan;
+};
+
+const box = (change: Partial<Void>) =>
+  house(null, 'ceiling', { kind: 'boxing', bottom: { from: 'datum', of: null, mm: 2200 }, ...change });
+
+const SEALED = {
+  title: '{run}: {metres} m in the {space}, which lets no gas out',
+  why: 'A small leak in a closed space gathers until it can burn.',
+  todo: 'Ventilate it by {area} cm2 in all, high and low, to a place that is no way out; or take the pipe outside it.',
 };
 
 export default defineRule({
@@ -89,27 +154,32 @@ export default defineRule({
   since: '1',
   basis: 'requirement',
   lifeSafety: false,
-  cites: [{ source: 'bs6891-2015', clause: 'pipes in ducts and voids' }],
-  needs: ['whether the void is ventilated'],
-  params: () => ({}),
+  cites: [
+    { source: 'bs6891-2015', clause: 'pipes in ducts and voids', table: 'void-vent' },
+    { source: 'pipes-in-ducts-article', clause: 'ventilation by the cross-section of the duct or void' },
+  ],
+  needs: ['whether the void is sealed or ventilated', 'free area of its ventilation'],
+  params: () => ({ least: figure('void-vent', 'smallest', 'upTo') }),
   judge,
   say: {
-    fault: {
-      title: '{run}: {metres} m in the {space}, not ventilated',
-      why: 'A small leak in a closed space gathers until it can burn.',
-      todo: 'Ventilate the space, or take the pipe outside it; where it is part of an escape route, ask who is in charge of fire safety.',
+    fault: SEALED,
+    sealed: SEALED,
+    small: {
+      title: '{run}: {metres} m in the {space}, ventilated by {told} cm2',
+      why: 'For a space of its cross-section {area} cm2 is asked for, so that a small leak is carried away.',
+      todo: 'Make the openings larger, high and low, to a place that is no way out; or take the pipe outside it.',
     },
     floor: {
-      title: '{run}: {metres} m in the {space}',
+      title: 'Gas: {metres} m in the {space}',
       why: 'An ordinary boarded timber floor lets a small leak out; a sealed or acoustic one does not.',
       todo: 'Look at what the floor is before it is closed.',
     },
     cantTell: {
       title: '{run}: {metres} m in the {space}; is it ventilated?',
-      why: 'A small leak in a closed space gathers until it can burn. Nobody has told whether this one is ventilated, or part of an escape route.',
+      why: 'A small leak in a closed space gathers until it can burn. Nobody has told whether this one is sealed or ventilated.',
       todo: 'Find out on site, and set it on the void.',
     },
-    pass: 'The space is ventilated.',
+    pass: 'The space is ventilated, or so small that it needs none.',
   },
   examples: [
     {
@@ -119,8 +189,38 @@ export default defineRule({
       found: { lo: 2, hi: 2, tolerance: 0.01 },
       from: 'two metres drawn in it',
     },
-    { name: 'a sealed ceiling', given: () => house(false), expect: 'check' },
+    { name: 'a ceiling that is not ventilated', given: () => house(false), expect: 'check' },
+    { name: 'a ceiling that seals', given: () => house(null, 'ceiling', { sealed: true }), expect: 'check' },
+    { name: 'an acoustic floor', given: () => house(null, 'floor', { sealed: true }), expect: 'check' },
+    {
+      name: 'a sealed ceiling with small vents',
+      given: () => house(null, 'ceiling', { sealed: true, ventAreaCm2: 100 }),
+      expect: 'check',
+      found: { lo: 100, hi: 100, tolerance: 0.1 },
+      from: 'the free area told',
+    },
+    {
+      name: 'a sealed ceiling with vents enough',
+      given: () => house(null, 'ceiling', { sealed: true, ventAreaCm2: 500 }),
+      expect: 'pass',
+    },
     { name: 'a ventilated ceiling', given: () => house(true), expect: 'pass' },
     { name: 'a timber floor', given: () => house(null, 'floor'), expect: 'note' },
+    { name: 'a timber floor with two runs', given: twoRuns, expect: 'note' },
+    {
+      name: 'a sealed box too small to need any',
+      given: () =>
+        box({
+          sealed: true,
+          outline: [
+            { x: 0, y: 450 },
+            { x: 3000, y: 450 },
+            { x: 3000, y: 510 },
+            { x: 0, y: 510 },
+          ],
+          top: { from: 'datum', of: null, mm: 2350 },
+        }),
+      expect: 'pass',
+    },
   ],
 });

@@ -12,7 +12,8 @@ export default defineCommand({
   args: v.object({ at, line: reading }),
   run(draft, { at, line }) {
     if (line.what.trim() === '') refuse('Say what was read.');
-    if (line.value !== null && line.value < 0) refuse(`A reading is not less than nothing: ${line.what}, ${line.value}.`);
+    if (line.value !== null && line.value < 0)
+      refuse(`A reading is not less than nothing: ${line.what}, ${line.value}.`);
     writeLine(draft, 'readings', at, line);
     return [];
   },

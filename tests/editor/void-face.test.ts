@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boxOnWall } from '../../src/drawing/building/box-on-wall.ts';
+import { spanRange } from '../../src/drawing/building/span-items.ts';
 import { intoWall } from '../../src/geometry/wall-frame.ts';
 import { asking } from './asking.ts';
 import { drawn } from './drawn.ts';
@@ -149,6 +150,13 @@ describe('what is done to a void', () => {
     expect(v().joists?.exceptions).toEqual([]);
     hand.play(`down ${first + 800},1500 move ${first + 820},1400 move ${first + 850},1200 up`);
     expect(v().joists?.exceptions).toEqual([{ index: 2, offsetMm: 50, what: '' }]);
+    expect(state(editor).ask?.title).toBe('Joist 3');
+    press(editor, 'doubled');
+    expect(v().joists?.exceptions).toEqual([{ index: 2, offsetMm: 50, what: 'doubled' }]);
+    press(editor, '-', '3', '0', 'Enter');
+    expect(v().joists?.exceptions).toEqual([{ index: 2, offsetMm: -30, what: 'doubled' }]);
+    press(editor, 'plain');
+    expect(v().joists?.exceptions).toEqual([]);
     hand.tap(first + 1400, 1500);
     expect(state(editor).said?.text).toMatch(/Tap a joist/);
     press(editor, 'Escape');
@@ -187,8 +195,46 @@ describe('what is done to a void', () => {
     expect(state(editor).tool).toBe('select');
   });
 
+  test('the first joist is typed off the wall it is counted from', () => {
+    const { editor, v } = chosen();
+    editor.setInHand({ voidTask: 'first' });
+    expect(state(editor).ask?.says[0]).toMatch(/off the left edge: now 85/);
+    press(editor, '2', '1', '0', 'Enter');
+    expect(v().joists?.first.x).toBeCloseTo(50 + 210, 3);
+    expect(state(editor)).toMatchObject({ tool: 'select', ask: null });
+  });
+
+  test('the walls at both ends are taken as bearings with one key', () => {
+    const { editor, v } = chosen();
+    editor.setInHand({ voidTask: 'bearing' });
+    press(editor, 'both ends');
+    expect(
+      v()
+        .bearings.map((b) => b.a.y === b.b.y)
+        .every(Boolean),
+    ).toBe(true);
+    expect(spanRange(v())).toEqual({ lo: 2900, hi: 2900, ends: 'bearings' });
+  });
+
+  test('another tool or Stop ends what was done to the void', () => {
+    const { editor } = chosen();
+    editor.setInHand({ voidTask: 'joist' });
+    editor.cancel();
+    expect(state(editor)).toMatchObject({ tool: 'select', ask: null, inHand: { voidTask: 'room' } });
+    editor.setTool('void');
+    editor.setInHand({ voidTask: 'hole' });
+    editor.setTool('run');
+    expect(state(editor)).toMatchObject({ tool: 'run', ask: null, inHand: { voidTask: 'room' } });
+  });
+
   test('bearings are two taps on walls, as one step', () => {
     const { editor, hand, v } = chosen();
+    editor.setInHand({ voidTask: 'bearing' });
+    hand.tap(2000, 50);
+    expect(state(editor).toolState).toBe('bearings');
+    editor.cancel();
+    expect(state(editor)).toMatchObject({ tool: 'select', inHand: { voidTask: 'room' } });
+    editor.setTool('void');
     editor.setInHand({ voidTask: 'bearing' });
     hand.tap(2000, 50);
     expect(v().bearings).toEqual([]);

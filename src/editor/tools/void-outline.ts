@@ -15,6 +15,7 @@ import { askWay } from './void-asks.ts';
 import { startBox } from './void-face.ts';
 import { encloses } from './void-joists.ts';
 import { backToSelect, type Ctx, chosenVoid, LIVE_PEN, leave, type Memory, ring3, slid } from './void-memory.ts';
+import { askTask, endTask, isTask, taskKey } from './void-task-asks.ts';
 import { startTask } from './void-tasks.ts';
 import { toldVoid } from './void-told.ts';
 
@@ -101,7 +102,7 @@ function key(ctx: Ctx, input: KeyInput): string | undefined {
 
 function hover(ctx: Ctx, event: ToolEvent): void {
   const { voidTask } = ctx.inHand;
-  if (event.pane === 'face' || voidTask === 'joist' || voidTask === 'first' || voidTask === 'bearing') return;
+  if (event.pane === 'face' || (isTask(voidTask) && voidTask !== 'hole')) return;
   const space = roomUnder(ctx, event);
   ctx.memory.room = space?.outline ?? null;
   if (space) {
@@ -121,19 +122,23 @@ export const outlineStates: Readonly<Record<string, ToolStateChart<Memory>>> = {
     down(ctx, event) {
       if (event.pane === 'face') return startBox(ctx, event);
       const { voidTask } = ctx.inHand;
-      if (voidTask === 'joist' || voidTask === 'first' || voidTask === 'bearing') return startTask(ctx, event);
+      if (isTask(voidTask) && voidTask !== 'hole') return startTask(ctx, event);
       hover(ctx, event);
       look(ctx, event);
       ctx.memory.corners = ctx.memory.aim ? [ctx.memory.aim] : [];
       ctx.memory.pressed = event.screen;
       return 'starting';
     },
-    key(ctx, input) {
-      if (input.key !== 'Escape' || ctx.inHand.voidTask === 'room' || ctx.inHand.voidTask === 'outline')
-        return undefined;
-      return backToSelect(ctx);
+    key: taskKey,
+    changed(ctx) {
+      if (isTask(ctx.inHand.voidTask)) askTask(ctx);
+      return undefined;
     },
-    cancel: leave,
+    interrupt(ctx) {
+      askTask(ctx);
+      return 'idle';
+    },
+    cancel: endTask,
   },
   starting: {
     move(ctx, event) {

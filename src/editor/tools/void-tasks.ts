@@ -19,6 +19,7 @@ import {
   ring3,
   slid,
 } from './void-memory.ts';
+import { askTask, endTask, taskKey } from './void-task-asks.ts';
 
 /** A joist is caught this many tolerances from its line. */
 const REACH = 2;
@@ -92,6 +93,13 @@ export function startTask(ctx: Ctx, event: ToolEvent): string | undefined {
   return ctx.inHand.voidTask === 'first' ? 'first' : 'bearing';
 }
 
+/** The same task, from its beginning. */
+function again(ctx: Ctx): string {
+  leave(ctx);
+  askTask(ctx);
+  return 'idle';
+}
+
 const shownOf = (v: Void, joists: Joists) => [
   { pts: ring3(v.outline), ink: 'live', pen: LIVE_PEN },
   ...joistsShown(v.outline, joists),
@@ -119,7 +127,11 @@ function joistUp(ctx: Ctx, event: ToolEvent): string {
     ctx.commit('void.joist', { void: v.id, index, change: { offsetMm: (was?.offsetMm ?? 0) + by, what } });
   }
   ctx.setInHand({ joist: { void: v.id, index } });
-  return leave(ctx);
+  again(ctx);
+  const now = chosenVoid(ctx);
+  const lines = now?.joists ? allJoists(now, now.joists).filter((l) => l.index === index) : [];
+  ctx.draft({ lines: lines.map(({ a, b }) => ({ pts: [at3(a), at3(b)], ink: 'live', pen: 1 })) });
+  return 'idle';
 }
 
 function firstAt(ctx: Ctx, event: ToolEvent, v: Void): Xy {
@@ -175,23 +187,23 @@ function bearingUp(ctx: Ctx, event: ToolEvent): string | undefined {
   return 'bearings';
 }
 
-function bearingKey(ctx: Ctx, { key }: KeyInput): string | undefined {
+function bearingKey(ctx: Ctx, input: KeyInput): string | undefined {
   const v = chosenVoid(ctx);
-  if (key === 'Enter' && v && ctx.memory.bearings.length > 0) return setBearings(ctx, v);
-  return key === 'Escape' ? backToSelect(ctx) : undefined;
+  if (input.key === 'Enter' && v && ctx.memory.bearings.length > 0) return setBearings(ctx, v);
+  return taskKey(ctx, input);
 }
 
 /** What is done to the chosen void: a single joist moved, the first one placed, the bearings tapped. */
 export const taskStates: Readonly<Record<string, ToolStateChart<Memory>>> = {
-  joist: { move: joistMove, up: joistUp, cancel: leave },
-  first: { move: firstMove, up: firstUp, cancel: leave },
+  joist: { move: joistMove, up: joistUp, cancel: again },
+  first: { move: firstMove, up: firstUp, cancel: again },
   bearing: {
     move(ctx, event) {
       const v = chosenVoid(ctx);
       showBearings(ctx, v ? bearingAt(ctx, event, v) : null);
     },
     up: bearingUp,
-    cancel: leave,
+    cancel: again,
   },
   bearings: {
     move(ctx, event) {
@@ -205,6 +217,7 @@ export const taskStates: Readonly<Record<string, ToolStateChart<Memory>>> = {
       return 'bearing';
     },
     key: bearingKey,
-    cancel: leave,
+    interrupt: () => 'bearings',
+    cancel: endTask,
   },
 };

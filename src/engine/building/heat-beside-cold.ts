@@ -77,22 +77,21 @@ function besides(
 }
 
 /**
- * Pairs of a cold and a warm run nearer than `mostMm` side by side in one void, one for each pair and void: its nearest
- * stretch. Only pipes of one void are held against each other.
+ * Cold runs that lie nearer than `mostMm` side by side with something warm in one void: for each its nearest stretch,
+ * since lagging the cold one cures them all. Only pipes of one void are held against each other.
  */
 export function findHeatBesideCold(given: Given, mostMm: number): HeatBesideCold[] {
   const byLeg = new Map<string, VoidPart[]>();
   for (const part of given.voidParts.filter(isWarm)) {
     byLeg.set(part.pipe.edge.id, [...(byLeg.get(part.pipe.edge.id) ?? []), part]);
   }
-  const pairs = new Map<string, HeatBesideCold[]>();
+  const found = new Map<string, HeatBesideCold[]>();
   for (const cold of given.voidParts.filter(isCold)) {
-    for (const found of besides(given, cold, byLeg, mostMm)) {
-      const key = `${cold.pipe.run}|${found.warm.pipe.run}|${cold.space.id}`;
-      pairs.set(key, [...(pairs.get(key) ?? []), found]);
-    }
+    const key = `${cold.pipe.run}|${cold.space.id}`;
+    const here = besides(given, cold, byLeg, mostMm);
+    if (here.length > 0) found.set(key, [...(found.get(key) ?? []), ...here]);
   }
-  return [...pairs.values()].flatMap((all) => {
+  return [...found.values()].flatMap((all) => {
     const worst = [...all].sort((a, b) => a.apartMm - b.apartMm || b.besideMm - a.besideMm)[0];
     return worst ? [{ ...worst, more: all.length - 1 }] : [];
   });

@@ -94,7 +94,7 @@ export function extensionFloors(k: HouseKit): void {
   });
   k.space({
     id: SLAB,
-    name: 'Extension slab, not poured yet',
+    name: 'Extension slab',
     kind: 'slab',
     outline: outlineOf([2300, 8000], [6700, 8000], [6700, 14300], [2300, 14300]),
     bottom: floor(GROUND, -315),

@@ -115,7 +115,7 @@ function outside(k: HouseKit): void {
     place: onWall('BN', 'left', 1030, datum(-2860)),
     size: size(60, 60, 60),
     connections: [tail('in', 'boilerRelief', 'Open end', '15', [0, 40, 60], 'up')],
-    fields: { aboveGroundMm: 100, sharedGround: true },
+    fields: { ends: 'lowLevel', sharedGround: true },
     ...A,
   });
 }

@@ -35,7 +35,12 @@ function vessels(k: HouseKit): void {
       tail('out', 'preheated', 'Preheated out', '22', [0, 250, 1000], 'up'),
       tail('relief', 'discharge', 'Safety valve', '15', [0, 500, 980], 'front'),
     ],
-    fields: { unvented: true, valveOutlet: 'G1/2', heatedBy: 'immersion heater on surplus electricity' },
+    fields: {
+      unvented: true,
+      valveOutlet: 'G1/2',
+      heatedBy: 'immersion heater on surplus electricity',
+      tundish: 'missing',
+    },
   });
 }
 

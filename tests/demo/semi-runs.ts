@@ -48,7 +48,7 @@ function old(k: HouseKit): void {
     unseen('A-w0-cylinder', at('A-PV', 'out'), at('A-CY', 'coldIn'), [1500, 2600], [3, 5], '22x0.9'),
   ]);
   hidden('A-e0', 'discharge', 'D1, main cylinder and inlet group', '15x0.7', [
-    unseen('A-e0-cylinder', at('A-CY', 'relief'), at('A-T1', 'in'), [400, 700], [1, 2], '15x0.7'),
+    unseen('A-e0-cylinder', at('A-CY', 'relief'), at('A-T1', 'in'), [400, 550], [1, 2], '15x0.7'),
     unseen('A-e0-group', at('A-CG', 'relief'), at('A-T1', 'in'), [200, 500], [1, 3], '15x0.7'),
   ]);
 }

@@ -17,7 +17,9 @@ import './frame.css';
 const Tray = lazy(() => import('../bench/tray.tsx').then((m) => ({ default: m.Tray })));
 const WordsScreen = lazy(() => import('../words/words-screen.tsx'));
 const JobsScreen = lazy(() => import('../jobs/jobs-screen.tsx'));
+const PrintScreen = lazy(() => import('../print/print-screen.tsx'));
 const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
+const ThingsScreen = lazy(() => import('../things/things-screen.tsx'));
 const MoreSheet = lazy(() => import('../help/more-sheet.tsx'));
 
 const emptiness = new WeakMap<Plan, boolean>();
@@ -96,8 +98,10 @@ function Parts() {
           </div>
         )}
         {over === 'jobs' && <JobsScreen />}
+        {over === 'print' && <PrintScreen />}
         {over === 'help' && <HelpSheet />}
         {over === 'more' && <MoreSheet />}
+        {over === 'my-things' && <ThingsScreen />}
       </Suspense>
     </div>
   );

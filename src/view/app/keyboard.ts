@@ -38,6 +38,10 @@ export function pageKey(editor: Editor, e: KeyboardEvent): boolean {
   const over = screen.getState().over;
   if (e.key === 'Escape' && (over !== null || !busy(editor)) && closeTopmost()) return true;
   if (over !== null) return false;
+  if (ctrl && !e.shiftKey && !e.altKey && e.key.toLowerCase() === 'p') {
+    screen.setState({ over: 'print' });
+    return true;
+  }
   if (!typing && !ctrl && !e.altKey && e.key === '?') {
     screen.setState({ over: 'help' });
     return true;

@@ -1,6 +1,7 @@
 import '../look/base.css';
 import '../look/keys.css';
 import { createRoot } from 'react-dom/client';
+import { keepInstallOffer } from '../device/install.ts';
 import { startTheme } from '../look/theme.ts';
 import { App } from './app.tsx';
 import { openFirst, say } from './desk.ts';
@@ -13,6 +14,7 @@ async function start(): Promise<void> {
   startTheme();
   startScreen();
   takeDroppedFiles();
+  keepInstallOffer();
   if (__TEST_HOOKS__) showTestHooks();
   await document.fonts.load('600 14px "Hanken Grotesk Variable"', 'Kickset 0123').catch(() => []);
   const root = document.getElementById('root');

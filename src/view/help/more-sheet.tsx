@@ -42,9 +42,17 @@ export default function MoreSheet() {
             By words
           </button>
         )}
+        <button type="button" className="key" onClick={() => setOver('my-things')}>
+          <Icon name="my-things" />
+          My things
+        </button>
         <button type="button" className="key" onClick={() => setOver('jobs')}>
           <Icon name="list" />
           Jobs
+        </button>
+        <button type="button" className="key" onClick={() => setOver('print')}>
+          <Icon name="print" />
+          Print
         </button>
         <button type="button" className="key" onClick={() => setOver('help')}>
           <Icon name="help" />

@@ -4,6 +4,7 @@ import { writePlan } from '../../files/format/write-plan.ts';
 import { blobsForFile } from '../../files/store/blobs.ts';
 import { say } from '../app/desk.ts';
 import { fileName, saveText } from '../app/hand-over.ts';
+import { setOver } from '../app/screen.ts';
 import { nowIso, storage, WRITER } from '../app/storage.ts';
 import { useEditorState, useReport } from '../app/use-session.ts';
 import { saveListCsv } from '../panels/save-list.ts';
@@ -34,6 +35,9 @@ export function HandOver() {
     <>
       <h3>Hand over "{plan.name === '' ? 'job without a name' : plan.name}"</h3>
       <div className="key-row">
+        <button type="button" className="key slight" onClick={() => setOver('print')}>
+          Print or PDF
+        </button>
         <button type="button" className="key slight" onClick={() => void savePlan()}>
           Save to file
         </button>
@@ -51,6 +55,7 @@ export function HandOver() {
           List as CSV
         </button>
       </div>
+      <p>A file is the only copy that outlives this browser: save one whenever a job matters.</p>
     </>
   );
 }

@@ -6,6 +6,7 @@ import { Dialog } from '../app/dialog.tsx';
 import { openFileFromDevice } from '../app/open-file.ts';
 import { screen, setOver } from '../app/screen.ts';
 import { useSession } from '../app/use-session.ts';
+import { OnDevice } from '../device/on-device.tsx';
 import { Icon } from '../look/icon.tsx';
 import { HandOver } from './hand-over-keys.tsx';
 import { deleteJob, duplicateJob, jobsHere, sayWhen } from './job-shelf.ts';
@@ -60,6 +61,7 @@ export default function JobsScreen() {
         ))}
       </ul>
       <HandOver />
+      <OnDevice />
       <h3>Demo houses</h3>
       <DemoList />
     </Dialog>

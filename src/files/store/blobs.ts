@@ -15,7 +15,9 @@ export async function keepBlob(port: StorePort, bytes: Uint8Array, mediaType: st
   return hash;
 }
 
-const hashesIn = (plan: Plan): string[] => [...new Set(Object.values(plan.blobRefs).map((ref) => ref.hash))];
+type Pictured = Pick<Plan, 'blobRefs'>;
+
+const hashesIn = (plan: Pictured): string[] => [...new Set(Object.values(plan.blobRefs).map((ref) => ref.hash))];
 
 /** The pictures of a plan for its file, and the names of those that are not on this device. */
 export async function blobsForFile(
@@ -65,7 +67,7 @@ export interface PictureUse {
 }
 
 /** How much room the pictures of a plan take here. */
-export async function pictureUse(port: StorePort, plan: Plan): Promise<PictureUse> {
+export async function pictureUse(port: StorePort, plan: Pictured): Promise<PictureUse> {
   const hashes = hashesIn(plan).sort();
   const kept = await Promise.all(hashes.map(async (hash) => ({ hash, bytes: (await port.blob(hash))?.bytes.length })));
   return {

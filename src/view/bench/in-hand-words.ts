@@ -19,7 +19,10 @@ export function inHandWords(state: EditorState): readonly [string, string] {
     case 'item':
       return [`in hand: ${(itemKinds.get(inHand.itemKind)?.label ?? inHand.itemKind).toLowerCase()}`, live];
     case 'point':
+      if (inHand.thing?.kind === inHand.pointKind) return [`in hand: ${inHand.thing.name}`, live];
       return [`in hand: ${(pointKinds.get(inHand.pointKind)?.label ?? inHand.pointKind).toLowerCase()}`, live];
+    case 'photo':
+      return ['in hand: a photo', live || 'tap what it is of'];
     case 'wall':
       return [`in hand: wall ${inHand.wallThicknessMm}`, live || inHand.wallConstruction];
     case 'opening':

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { itemsFor } from '../../catalogue/items.ts';
 import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { servicesInOrder } from '../../catalogue/services.ts';
-import { tubeKinds } from '../../catalogue/tubes.ts';
+import { tubeKindsFor } from '../../catalogue/tubes.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
 import { screen } from '../app/screen.ts';
 import { useFocusBack } from '../app/use-focus-back.ts';
@@ -14,6 +14,7 @@ import { sizeLabel, sizesInRow } from '../panels/inspect/size-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { sameHeight, storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
+import { ThingsRow } from '../things/things-row.tsx';
 import { GroundRows, RoofRows, RoomRows, WallRows } from './house-rows.tsx';
 import { Pick, Row, useInHand } from './tray-row.tsx';
 import { VoidRows } from './void-rows.tsx';
@@ -58,6 +59,8 @@ const MM_PER_PAPER_MM = 50;
 
 function PipeRows() {
   const [inHand, set] = useInHand();
+  // Before the work everything that is drawn was found, and may be of a kind that is no longer laid.
+  const surveyed = useEditorState((s) => s.chosen.when === 'before');
   return (
     <>
       <Row label="Service">
@@ -70,19 +73,17 @@ function PipeRows() {
       </Row>
       <SizeRow key={inHand.tube.kind} />
       <Row label="Made of">
-        {[...tubeKinds.values()]
-          .filter((k) => k.services.length === 0 || k.services.includes(inHand.service))
-          .map((k) => (
-            <Pick
-              key={k.id}
-              on={k.id === inHand.tube.kind}
-              onPick={() =>
-                set({ tube: { kind: k.id, size: k.sizes()[0]?.size ?? null }, joining: k.joinings[0] ?? null })
-              }
-            >
-              {k.label}
-            </Pick>
-          ))}
+        {tubeKindsFor(inHand.service, surveyed, inHand.tube.kind).map((k) => (
+          <Pick
+            key={k.id}
+            on={k.id === inHand.tube.kind}
+            onPick={() =>
+              set({ tube: { kind: k.id, size: k.sizes()[0]?.size ?? null }, joining: k.joinings[0] ?? null })
+            }
+          >
+            {k.label}
+          </Pick>
+        ))}
       </Row>
       <Row label="Turns">
         <Pick on={inHand.turns === 'elbow'} onPick={() => set({ turns: 'elbow' })}>
@@ -169,17 +170,27 @@ const GROUPS = [
 
 function PointRows() {
   const [inHand, set] = useInHand();
-  return GROUPS.map(({ group, word }) => (
+  const kinds = GROUPS.map(({ group, word }) => (
     <Row key={group} label={word}>
       {[...pointKinds.values()]
         .filter((k) => k.group === group && k.retired !== true)
         .map((k) => (
-          <Pick key={k.id} on={k.id === inHand.pointKind} onPick={() => set({ pointKind: k.id })}>
+          <Pick
+            key={k.id}
+            on={k.id === inHand.pointKind && inHand.thing === null}
+            onPick={() => set({ pointKind: k.id, thing: null })}
+          >
             {k.label}
           </Pick>
         ))}
     </Row>
   ));
+  return (
+    <>
+      <ThingsRow />
+      {kinds}
+    </>
+  );
 }
 
 function ItemRows() {

@@ -24,6 +24,7 @@ const own: Readonly<Record<string, string>> = {
   minus: '<path d="M5 12h14"/>',
   bin: '<path d="M4 7h16M9 7V4h6v3M6.500 7l1 13h9l1-13"/>',
   photo: '<path d="M3 8h4l2-3h6l2 3h4v11H3z"/><circle cx="12" cy="13" r="3.4" stroke-width="1.4"/>',
+  'my-things': '<path d="M6 3h12v14H6z"/><path d="M8.500 17v4M12 17v4M15.500 17v4M9.500 7.500h5" stroke-width="1.4"/>',
   things: '<path d="M9 6h12M9 12h12M9 18h12"/><path d="M4 6h.01M4 12h.01M4 18h.01" stroke-width="3"/>',
 };
 

@@ -1,13 +1,14 @@
 import { lazy, Suspense } from 'react';
 import { useReport } from '../app/use-session.ts';
 import { FindingsChapter } from './findings-chapter.tsx';
+import { ReachChapter } from './reach-chapter.tsx';
 import { RunsChapter } from './runs-chapter.tsx';
 import { SectionChapter } from './section-chapter.tsx';
 import { ThingsChapter } from './things-chapter.tsx';
 
 /** Not needed before the first stroke: they come when they are first opened. */
 const Inspect = lazy(() => import('./inspect/inspect.tsx').then((m) => ({ default: m.Inspect })));
-const JobChapter = lazy(() => import('./job-chapter.tsx').then((m) => ({ default: m.JobChapter })));
+const JobChapter = lazy(() => import('../job/job-chapter.tsx').then((m) => ({ default: m.JobChapter })));
 const ListChapter = lazy(() => import('./list-chapter.tsx').then((m) => ({ default: m.ListChapter })));
 
 const TracesChapter = lazy(() => import('../traces/traces-chapter.tsx').then((m) => ({ default: m.TracesChapter })));
@@ -25,7 +26,8 @@ function Body({ id }: { readonly id: string }) {
   const report = useReport((s) => s.report);
   if (id.startsWith('section:')) {
     const section = report?.sections.find((s) => `section:${s.id}` === id);
-    return section ? <SectionChapter section={section} /> : null;
+    if (!section) return null;
+    return section.id === 'reach' ? <ReachChapter section={section} /> : <SectionChapter section={section} />;
   }
   switch (id) {
     case 'findings':

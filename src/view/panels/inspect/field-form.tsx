@@ -1,5 +1,7 @@
 import type { FieldSpec } from '../../../catalogue/define-point.ts';
 import type { Field } from '../../../plan/records/pipework.ts';
+import { KickTurn } from '../../look/kick.tsx';
+import '../../things/things.css';
 import { ChoiceKeys, YES_NO } from './choice-keys.tsx';
 import { NumberBox } from './number-box.tsx';
 import { SelectBox } from './select-box.tsx';
@@ -9,25 +11,45 @@ interface Props {
   readonly specs: readonly FieldSpec[];
   readonly values: Readonly<Record<string, Field>>;
   readonly disabled: boolean;
+  /** Groups stand open from the start. */
+  readonly open?: boolean;
   readonly onSet: (key: string, value: Field) => boolean;
 }
 
 /** More choices than this stand in a list instead of a row of keys. */
 const MOST_KEYS = 4;
 
-/** The form of a kind, made from what the kind asks: a new kind needs no form of its own. */
-export function FieldForm({ specs, values, disabled, onSet }: Props) {
+const isTold = (value: Field | undefined): boolean => value !== undefined && value !== null && value !== '';
+
+/** The form of a kind, made from what the kind asks: a new kind needs no form of its own. Groups are folded away. */
+export function FieldForm({ specs, values, disabled, open = false, onSet }: Props) {
+  const groups = [...new Set(specs.flatMap((s) => s.under ?? []))];
+  const field = (spec: FieldSpec) => (
+    <OneField
+      key={spec.key}
+      spec={spec}
+      value={values[spec.key] ?? null}
+      disabled={disabled}
+      onSet={(v) => onSet(spec.key, v)}
+    />
+  );
   return (
     <>
-      {specs.map((spec) => (
-        <OneField
-          key={spec.key}
-          spec={spec}
-          value={values[spec.key] ?? null}
-          disabled={disabled}
-          onSet={(v) => onSet(spec.key, v)}
-        />
-      ))}
+      {specs.filter((s) => s.under === undefined).map(field)}
+      {groups.map((under) => {
+        const of = specs.filter((s) => s.under === under);
+        const told = of.filter((s) => isTold(values[s.key])).length;
+        return (
+          <details key={under} className="field-group" open={open}>
+            <summary>
+              <span className="group-name">{under}</span>
+              <span className="group-told">{told === 0 ? 'nothing told' : `${told} of ${of.length} told`}</span>
+              <KickTurn />
+            </summary>
+            <div className="group-fields">{of.map(field)}</div>
+          </details>
+        );
+      })}
     </>
   );
 }

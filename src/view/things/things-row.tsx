@@ -1,0 +1,31 @@
+import { useEffect } from 'react';
+import { useStore } from 'zustand';
+import { genericThings } from '../../catalogue/generic-things.ts';
+import { setOver } from '../app/screen.ts';
+import { useEditor, useEditorState } from '../app/use-session.ts';
+import { Pick, Row } from '../bench/tray-row.tsx';
+import { loadShelf, shelf } from './shelf.ts';
+
+/** Things to be placed: the user's own first, those the job carries, then ordinary ones of a class. */
+export function ThingsRow() {
+  const editor = useEditor();
+  const thing = useEditorState((s) => s.inHand.thing);
+  const inJob = useEditorState((s) => s.plan.things);
+  const mine = useStore(shelf, (s) => s.things) ?? [];
+  useEffect(() => {
+    void loadShelf();
+  }, []);
+  const others = Object.values(inJob).filter((t) => ![...mine, ...genericThings()].some((m) => m.id === t.id));
+  return (
+    <Row label="My things">
+      {[...mine, ...others, ...genericThings()].map((t) => (
+        <Pick key={t.id} on={thing?.id === t.id} onPick={() => editor.setInHand({ pointKind: t.kind, thing: t })}>
+          {t.name}
+        </Pick>
+      ))}
+      <button type="button" className="bare-key accent" onClick={() => setOver('my-things')}>
+        all my things
+      </button>
+    </Row>
+  );
+}

@@ -11,6 +11,7 @@ export const ALWAYS_KNOWN: Readonly<Record<string, string>> = {
   'network/two-sources': 'what meets what is always drawn',
   'network/unresolved': 'a turn without a place is itself unresolved',
   'network/wrong-connection': 'every connection has its service',
+  'discharge/sight': 'a tundish nobody asked about is taken to be in sight where it stands in the same room',
   'relief/valve': 'a valve is drawn or it is not',
 };
 

@@ -1,4 +1,4 @@
-import type { Figure } from '../../../reference/figure.ts';
+import { constant, type Figure } from '../../../reference/figure.ts';
 import { exact } from '../../../report/quantity.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { condensateDrains } from '../../drainage/condensate-drains.ts';
@@ -12,7 +12,7 @@ import { bareVoid, room } from './houses.ts';
 type Params = { readonly wanted: Figure };
 
 /** Drawn to the tenth; a hair over is a slip of the pen. */
-const HAIR_MM = 1;
+const HAIR_MM = constant('drain-judgement', 'outside by less', 'mm');
 
 function judgeFall(given: Given, f: VoidFall, wanted: number): Fault[] {
   const needs = (f.flatMm / 1000) * wanted + (f.odMm ?? 0);

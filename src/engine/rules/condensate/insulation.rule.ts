@@ -1,4 +1,4 @@
-import { type Figure, figure } from '../../../reference/figure.ts';
+import { constant, type Figure, figure } from '../../../reference/figure.ts';
 import { exact } from '../../../report/quantity.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { condensateDrains } from '../../drainage/condensate-drains.ts';
@@ -10,7 +10,7 @@ import { bareVoid, outward, room } from './houses.ts';
 type Params = { readonly least: Figure; readonly better: Figure };
 
 /** Parts outside shorter than this are the way through the wall itself. */
-const PAST_WALL_MM = 1;
+const PAST_WALL_MM = constant('drain-judgement', 'outside by less', 'mm');
 
 function judge(given: Given, { least, better }: Params): Fault[] {
   if (least.is !== 'known') return [];

@@ -1,5 +1,5 @@
 import type { Point } from '../../../plan/records/pipework.ts';
-import { type Figure, word } from '../../../reference/figure.ts';
+import { constant, type Figure, word } from '../../../reference/figure.ts';
 import { exact, type Quantity } from '../../../report/quantity.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { type CondensateDrain, condensateDrains } from '../../drainage/condensate-drains.ts';
@@ -16,6 +16,9 @@ interface Said {
   readonly found?: Quantity;
   readonly wanted?: Quantity;
 }
+
+/** A pump that hardly lifts or runs is not asked how far it can. */
+const HARDLY_M = constant('drain-judgement', 'pumped by less', 'mm') / 1000;
 
 const told = (point: Point, key: string): number | null => {
   const value = point.fields[key];
@@ -34,7 +37,7 @@ const lengthOf = (out: CondensateDrain): number =>
   out.steps.reduce((sum, s) => sum + (s.edge.lengthMm.value ?? s.edge.lengthMm.lo), 0) / 1000;
 
 function against(found: number | null, most: number | null, say: string, what: string): Said[] {
-  if (found === null || found <= 0.05) return [];
+  if (found === null || found <= HARDLY_M) return [];
   if (most === null) return [{ outcome: 'cantTell', say: 'cantTell', missing: [what] }];
   if (found <= most) return [];
   return [{ outcome: 'stop', say, missing: [], found: exact(found, 'm', 1), wanted: exact(most, 'm', 1, 'page') }];
@@ -50,7 +53,7 @@ function judgePump(point: Point, out: CondensateDrain | undefined): Said[] {
   if (out) {
     all.push(...against(liftOf(out), told(point, 'liftM'), 'tooHigh', 'how high it lifts'));
     all.push(...against(lengthOf(out), told(point, 'runM'), 'tooFar', 'how far it pumps'));
-    if ((out.coldM?.lo ?? 0) > 0.05) all.push({ outcome: 'check', say: 'outside', missing: [] });
+    if ((out.coldM?.lo ?? 0) > HARDLY_M) all.push({ outcome: 'check', say: 'outside', missing: [] });
   }
   const rank = ['stop', 'check', 'cantTell'];
   const [worst] = [...all].sort((a, b) => rank.indexOf(a.outcome) - rank.indexOf(b.outcome));

@@ -63,6 +63,8 @@ function besides(
   byLeg: ReadonlyMap<string, VoidPart[]>,
   mostMm: number,
 ): HeatBesideCold[] {
+  // Lagged cold is what is asked for where they cannot be parted.
+  if (cold.pipe.edge.insulation !== null) return [];
   return given.pipeIndex.search(grow(cold.pipe.box, mostMm)).flatMap((near) =>
     (byLeg.get(near.edge.id) ?? []).flatMap((warm): HeatBesideCold[] => {
       if (warm.space.id !== cold.space.id) return [];

@@ -53,7 +53,7 @@ export function longestRigid(ask: RigidAsk): RigidAnswer {
         ...ask.ends.map((e, i) => ({
           label: `Beyond the ${i === 0 ? 'first' : 'last'} joist, in line`,
           how: e.open ? 'to the edge of the void' : 'to the next joist',
-          result: exact(e.roomMm, 'mm', 0),
+          result: exact(Math.round(e.roomMm), 'mm', 0),
           cites: [],
         })),
         { label: 'Straight to be put in', result: exact(ask.pipeMm, 'mm', 0), cites: [] },

@@ -16,8 +16,6 @@ const placeAssumed = ({ pipe }: HeatBesideCold['cold']): boolean =>
 
 function toFault(given: Given, found: HeatBesideCold, wanted: Fault['wanted']): Fault[] {
   const { cold, warm } = found;
-  // Lagged cold is what is asked for where they cannot be parted.
-  if (cold.pipe.edge.insulation !== null) return [];
   const unsure = [cold, warm].filter(placeAssumed);
   const shared = {
     ids: [cold.pipe.run, warm.pipe.run],

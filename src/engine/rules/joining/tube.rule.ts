@@ -28,8 +28,10 @@ function judge(given: Given): Fault[] {
     }
     return [...kinds].flatMap(([kind, legs]): Fault[] => {
       const column = COLUMN[kind] ?? kind;
-      if (kind === 'unknown' || !has(system, column)) return [];
-      const found = word(TABLE, system, column);
+      // A service may have a row of its own beside its system's.
+      const row = has(run.service, column) ? run.service : system;
+      if (kind === 'unknown' || !has(row, column)) return [];
+      const found = word(TABLE, row, column);
       const shared = {
         ids: [id],
         legs,

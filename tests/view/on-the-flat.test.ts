@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readPlan } from '../../src/files/format/read-plan.ts';
 import type { Plan } from '../../src/plan/plan.ts';
 import { sayThing } from '../../src/view/a11y/say-thing.ts';
-import { chaptersOf, openChapterOf } from '../../src/view/panels/chapters.ts';
+import { chaptersOf, openChapterOf, shownFirst } from '../../src/view/panels/chapters.ts';
 import { nameOf } from '../../src/view/panels/name-of.ts';
 import { runSums } from '../../src/view/panels/runs-chapter.tsx';
 import { selectedOf } from '../../src/view/panels/show-ids.ts';
@@ -121,5 +121,18 @@ describe('the sketch of a run', () => {
   });
   test('is nothing for a run that is not there', () => {
     expect(sketchOf(plan, 'gone', 0, 340, 127, 26)).toBeNull();
+  });
+});
+
+describe('the chapters shown first', () => {
+  const chapter = (id: string, rank: number) => ({ id, title: id, answer: '', rank });
+
+  test('all of them where there is room', () => {
+    expect([...shownFirst([chapter('a', 1), chapter('b', 2)], 2)]).toEqual(['a', 'b']);
+  });
+
+  test('else those that want it most, one place left for the key to the others', () => {
+    const many = [chapter('a', 1), chapter('b', 60), chapter('c', 1), chapter('d', 50), chapter('e', 45)];
+    expect([...shownFirst(many, 4)].sort()).toEqual(['b', 'd', 'e']);
   });
 });

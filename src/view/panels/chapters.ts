@@ -1,5 +1,6 @@
 import type { EditorState } from '../../editor/editor-api.ts';
 import type { Report } from '../../report/report.ts';
+import type { State } from '../../report/section.ts';
 import { sayThing } from '../a11y/say-thing.ts';
 import { nameOf } from './name-of.ts';
 
@@ -8,6 +9,23 @@ export interface Chapter {
   readonly id: string;
   readonly title: string;
   readonly answer: string;
+  /** How much it wants to be seen while there is not room for all: the higher the sooner. */
+  readonly rank: number;
+}
+
+/** What stands in the foot of the panel before the rest is asked for. */
+const RANKS = { stop: 60, check: 50, findings: 45, list: 40, cantTell: 30, job: 20, none: 10 } as const;
+
+const rankOf = (state: State): number =>
+  state === 'stop' || state === 'check' || state === 'cantTell' ? RANKS[state] : RANKS.none;
+
+/** Ids of the chapters that are shown first, where there is room for so many: those that want it most, in their own order. */
+export function shownFirst(chapters: readonly Chapter[], most: number): ReadonlySet<string> {
+  if (chapters.length <= most) return new Set(chapters.map((c) => c.id));
+  const ranked = chapters
+    .map((c, at) => ({ id: c.id, rank: c.rank, at }))
+    .sort((a, b) => b.rank - a.rank || a.at - b.at);
+  return new Set(ranked.slice(0, most - 1).map((c) => c.id));
 }
 
 const plural = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
@@ -38,19 +56,40 @@ export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, repor
   if (first) {
     const title = selection.length === 1 ? nameOf(plan, first) : plural(selection.length, 'thing');
     const answer = selection.length === 1 ? sayThing(plan, first) : '';
-    found.push({ id: 'inspect', title, answer });
+    found.push({ id: 'inspect', title, answer, rank: RANKS.stop });
   }
   const sections = [...(report?.sections ?? [])].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
-  for (const s of sections) found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer });
-  found.push({ id: 'findings', title: 'Findings', answer: report ? sayCounts(report.counts) : '' });
-  found.push({ id: 'list', title: 'List', answer: report ? sayList(report) : '' });
+  for (const s of sections)
+    found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer, rank: rankOf(s.state) });
+  found.push({
+    id: 'findings',
+    title: 'Findings',
+    answer: report ? sayCounts(report.counts) : '',
+    rank: RANKS.findings,
+  });
+  found.push({ id: 'list', title: 'List', answer: report ? sayList(report) : '', rank: RANKS.list });
   const runs = Object.keys(plan.runs).length;
-  found.push({ id: 'runs', title: 'Runs', answer: runs === 0 ? 'none yet' : plural(runs, 'run') });
+  found.push({ id: 'runs', title: 'Runs', answer: runs === 0 ? 'none yet' : plural(runs, 'run'), rank: RANKS.none });
   const things = Object.keys(plan.points).length + Object.keys(plan.rooms).length + Object.keys(plan.walls).length;
-  found.push({ id: 'things', title: 'Things', answer: things === 0 ? 'none yet' : plural(things, 'thing') });
+  found.push({
+    id: 'things',
+    title: 'Things',
+    answer: things === 0 ? 'none yet' : plural(things, 'thing'),
+    rank: RANKS.none,
+  });
   const traces = Object.values(plan.blobRefs).filter((b) => b.kind === 'trace').length;
-  found.push({ id: 'traces', title: 'Pictures under', answer: traces === 0 ? 'none' : plural(traces, 'picture') });
-  found.push({ id: 'job', title: 'Job and basis', answer: plan.basis.gas === 'propane' ? 'propane' : 'natural gas' });
+  found.push({
+    id: 'traces',
+    title: 'Pictures under',
+    answer: traces === 0 ? 'none' : plural(traces, 'picture'),
+    rank: RANKS.none,
+  });
+  found.push({
+    id: 'job',
+    title: 'Job and basis',
+    answer: plan.basis.gas === 'propane' ? 'propane' : 'natural gas',
+    rank: RANKS.job,
+  });
   return found;
 }
 

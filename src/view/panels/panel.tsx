@@ -1,11 +1,12 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { openChapter, type SheetStop, screen } from '../app/screen.ts';
 import { isFocusLost } from '../app/use-focus-back.ts';
+import { usePhone } from '../app/use-phone.ts';
 import { useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { KickTurn } from '../look/kick.tsx';
 import { FindingMark } from '../look/mark.tsx';
 import { ChapterBody } from './chapter-body.tsx';
-import { type Chapter, chaptersOf, openChapterOf } from './chapters.ts';
+import { type Chapter, chaptersOf, openChapterOf, shownFirst } from './chapters.ts';
 import { sayUnit } from './rows/figures.ts';
 import { SumsState } from './sums-state.tsx';
 import './panel.css';
@@ -116,21 +117,41 @@ function OpenChapter({ chapter }: { readonly chapter: Chapter }) {
   );
 }
 
-/** More closed chapters than this stand two in a row, so that all of them are seen at once. */
+/** More closed chapters than this stand two in a row. */
 const MOST_ROWS = 4;
+/** So many are shown at once, the key for the others among them. */
+const MOST_SHOWN = 6;
 
+/** The closed chapters: the worst news and the list at once, the others behind one key. */
 function Foot({ chapters }: { readonly chapters: readonly Chapter[] }) {
+  const [all, setAll] = useState(false);
+  const first = useMemo(() => shownFirst(chapters, MOST_SHOWN), [chapters]);
+  // Half up, a phone has them all in one line that is pushed along.
+  const half = useScreen((s) => s.sheetStop === 'half');
+  const phone = usePhone();
+  const inLine = half && phone;
+  const shown = all || inLine ? chapters : chapters.filter((c) => first.has(c.id));
+  const more = !inLine && first.size < chapters.length;
   return (
-    <nav className="panel-foot" data-many={chapters.length > MOST_ROWS} aria-label="Chapters">
-      {chapters.map((c) => (
-        <ChapterRow key={c.id} chapter={c} />
+    <nav className="panel-foot" data-many={chapters.length > MOST_ROWS} data-all={all} aria-label="Chapters">
+      {shown.map((c) => (
+        <ChapterRow key={c.id} chapter={c} onOpen={() => setAll(false)} />
       ))}
+      {more && (
+        <button type="button" className="chapter-row chapter-all" aria-expanded={all} onClick={() => setAll(!all)}>
+          <span className="chapter-name">{all ? 'Fewer' : 'All chapters'}</span>
+          <span className="chapter-answer">
+            {all ? 'those that matter now' : `${chapters.length - first.size} more`}
+          </span>
+        </button>
+      )}
     </nav>
   );
 }
 
-function ChapterRow({ chapter }: { readonly chapter: Chapter }) {
+function ChapterRow({ chapter, onOpen }: { readonly chapter: Chapter; readonly onOpen: () => void }) {
   const open = (): void => {
+    onOpen();
     screen.setState({ finding: null });
     openChapter(chapter.id);
   };

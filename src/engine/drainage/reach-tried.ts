@@ -40,7 +40,7 @@ const span = (a: number, b: number): string => {
 function sayBlock(plan: Plan, b: ProfileBlock, floorZ: number): string {
   if (b.what === 'floor') return `runs into the floor ${Math.round(-b.toZ + floorZ)} too low`;
   if (b.what === 'open') return 'has to cross the open above the floor';
-  return `crosses the ${sayOpening(plan, b.id ?? '').toLowerCase()} at ${span(b.fromZ - floorZ, b.toZ - floorZ)} above the floor`;
+  return `crosses the ${sayOpening(plan, b.id ?? '').toLowerCase()} at ${span(b.fromZ - floorZ, b.toZ - floorZ)}`;
 }
 
 /** Blocks of a profile as the report tells them. */

@@ -1,8 +1,9 @@
 import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useRef } from 'react';
+import { useStore } from 'zustand';
 import type { View } from '../../drawing/display-list.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { openFinding } from '../app/screen.ts';
-import { useEditor, useEditorState } from '../app/use-session.ts';
+import { useEditor, useEditorState, useReport } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
 import { Icon } from '../look/icon.tsx';
 import type { PaneName } from './draw-counts.ts';
@@ -11,6 +12,7 @@ import { FloorSwitch } from './floor-switch.tsx';
 import { toPx } from './frame-of.ts';
 import { PaneStage } from './pane-stage.tsx';
 import type { PlacedMark } from './picture.ts';
+import { reachShown, useReachChapterOpen } from './reach-shown.ts';
 import { ScaleBar } from './scale-bar.tsx';
 import './stage.css';
 
@@ -37,6 +39,7 @@ export function Canvas() {
           <ScaleBar />
           <FloorSwitch />
           <div className="canvas-keys">
+            <HideWays />
             <button type="button" className="key slight" aria-label="Show all" onClick={() => editor.zoomToFit()}>
               <Icon name="fit" size={22} />
             </button>
@@ -44,6 +47,19 @@ export function Canvas() {
         </>
       )}
     </div>
+  );
+}
+
+/** While the ways of water stay on the plan without their chapter, they are put away here. */
+function HideWays() {
+  const kept = useStore(reachShown, (s) => s.kept);
+  const told = useReport((s) => (s.report?.reach.length ?? 0) > 0);
+  const open = useReachChapterOpen();
+  if (!kept || open || !told) return null;
+  return (
+    <button type="button" className="key slight" onClick={() => reachShown.setState({ kept: false, looked: null })}>
+      Hide ways
+    </button>
   );
 }
 

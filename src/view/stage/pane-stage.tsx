@@ -3,22 +3,30 @@ import type { Layer as LayerNode } from 'konva/lib/Layer';
 import { Fragment, useEffect, useMemo, useRef, useState } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
+import type { PainterGroup } from '../../drawing/display-list.ts';
 import type { Camera, Pane } from '../../editor/editor-api.ts';
 import { useEditor, useReport, useSession } from '../app/use-session.ts';
 import { theme } from '../look/theme.ts';
+import { look } from '../look/tokens.ts';
 import { TraceShapes } from '../traces/trace-shapes.tsx';
 import { STILL_GROUPS, WORK_GROUPS } from './culled.ts';
 import { drawCounts, type LayerName, type PaneName } from './draw-counts.ts';
 import { frameOf, shiftBetween } from './frame-of.ts';
 import { createLivePainter } from './live-painter.ts';
-import { PaintedGroup } from './painted-group.tsx';
+import { PaintedGroup, type Part } from './painted-group.tsx';
 import { listenToPane } from './pane-pointers.ts';
 import { type PlacedMark, useHidden, usePicture } from './picture.ts';
+import { useReachDrawing } from './reach-shown.ts';
 
 /** More than this many device pixels a CSS px only costs memory on a tablet. */
 const MOST_PIXEL_RATIO = 2;
 /** A wheel has no end: the drawing is made sharp again when it has been still for so long. */
 const REST_MS = 130;
+const NO_PARTS: readonly Part[] = [];
+/** Ways of water lie over the pipes and under what is written. */
+const isWritten = (g: PainterGroup): boolean => g === 'label' || g === 'finding';
+const OVER_WAYS = WORK_GROUPS.filter(isWritten);
+const UNDER_WAYS = WORK_GROUPS.filter((g) => !isWritten(g));
 
 /** A picture lies over the tint of rooms or of the wall looked at, and under every line. */
 const ABOVE_TRACES = { plan: 'wall', face: 'opening' } as const;
@@ -52,7 +60,13 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
   const frame = useMemo(() => frameOf(sharp), [sharp]);
   const hidden = useHidden(name);
   const findings = useReport((s) => s.report?.findings);
-  const picture = usePicture(sharp, hidden, findings);
+  const reach = useReachDrawing(view);
+  const picture = usePicture(sharp, hidden, findings, reach?.taken ?? null);
+  const ways = useMemo(() => (reach ? [{ items: reach.ways }] : NO_PARTS), [reach]);
+  const reachMarks = useMemo(
+    () => (reach ? [{ items: reach.marks(look.screen.pxPerMm * settled.mmPerPx) }] : NO_PARTS),
+    [reach, settled],
+  );
 
   useEffect(() => onMarks(picture.marks), [picture.marks, onMarks]);
 
@@ -167,9 +181,14 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
         </Layer>
         <Layer ref={layer('work')} name="work" listening={false}>
           <PaintedGroup parts={picture.band} frame={frame} theme={shown} />
-          {WORK_GROUPS.map((g) => (
+          {UNDER_WAYS.map((g) => (
             <PaintedGroup key={g} parts={picture.group(g)} frame={frame} theme={shown} />
           ))}
+          <PaintedGroup parts={ways} frame={frame} theme={shown} />
+          {OVER_WAYS.map((g) => (
+            <PaintedGroup key={g} parts={picture.group(g)} frame={frame} theme={shown} />
+          ))}
+          <PaintedGroup parts={reachMarks} frame={frame} theme={shown} />
           <PaintedGroup parts={picture.handles} frame={frame} theme={shown} />
         </Layer>
         <Layer ref={layer('live')} name="live" listening={false}>

@@ -1,7 +1,7 @@
 import { useMemo, useRef } from 'react';
 import { annotate } from '../../drawing/annotate.ts';
 import { cull } from '../../drawing/cull.ts';
-import type { DisplayList, PainterGroup, Vec } from '../../drawing/display-list.ts';
+import type { Box, DisplayList, PainterGroup, Vec } from '../../drawing/display-list.ts';
 import { fragments } from '../../drawing/fragments.ts';
 import type { Pane, Selected } from '../../editor/editor-api.ts';
 import { workPlane } from '../../editor/input/work-plane.ts';
@@ -95,11 +95,12 @@ function measuredRuns(selection: readonly Selected[], runOf: (leg: string) => st
   return runs;
 }
 
-/** What a pane shows with a camera at rest. Labels are placed for that scale, and stay until it or the plan changes. */
+/** What a pane shows with a camera at rest. No label goes where something else is `marked`. Labels are placed for that scale, and stay until it or the plan changes. */
 export function usePicture(
   pane: Seen,
   hidden: ReadonlySet<string>,
   findings: readonly Finding[] = NO_FINDINGS,
+  marked: ((mmPerPaperMm: number) => readonly Box[]) | null = null,
 ): Picture {
   const plan = useEditorState((s) => s.plan);
   const chosen = useEditorState((s) => s.chosen);
@@ -113,19 +114,19 @@ export function usePicture(
     const { fragments: shown } = cull(all, seenBox(pane));
     return hidden.size === 0 ? shown : shown.filter((f) => !hidden.has(f.id));
   }, [all, pane, hidden]);
-  const list = useMemo(
-    () =>
-      annotate(seen, {
-        plan,
-        view,
-        mmPerPaperMm: look.screen.pxPerMm * pane.camera.mmPerPx,
-        visible: seenBox(pane, 0),
-        taken: overDrawing(pane, folded ? { face: faceHigh, plan: planHigh } : null),
-        findings,
-        measured: measuredRuns(selection, (leg) => plan.legs[leg]?.run),
-      }),
-    [seen, plan, view, pane, findings, selection, folded, faceHigh, planHigh],
-  );
+  const list = useMemo(() => {
+    const mmPerPaperMm = look.screen.pxPerMm * pane.camera.mmPerPx;
+    const over = overDrawing(pane, folded ? { face: faceHigh, plan: planHigh } : null);
+    return annotate(seen, {
+      plan,
+      view,
+      mmPerPaperMm,
+      visible: seenBox(pane, 0),
+      taken: marked ? [...over, ...marked(mmPerPaperMm)] : over,
+      findings,
+      measured: measuredRuns(selection, (leg) => plan.legs[leg]?.run),
+    });
+  }, [seen, plan, view, pane, findings, selection, folded, faceHigh, planHigh, marked]);
   const before = useRef<ReadonlyMap<PainterGroup, readonly Part[]>>(new Map());
   return useMemo(() => {
     const groups = keepSame(before.current, byGroup(list.items));

@@ -7,13 +7,15 @@ type Verdict = Extract<Row, { kind: 'verdict' }>;
 
 interface Props {
   readonly row: Verdict;
+  /** Left out where there is nothing to bring forward. */
+  readonly pressed?: boolean;
   readonly onShow: (ids: readonly string[]) => void;
 }
 
 /** How one thing stands: its mark, its name, one sentence. A tap shows it on the drawing. */
-export function VerdictRow({ row, onShow }: Props) {
+export function VerdictRow({ row, pressed, onShow }: Props) {
   return (
-    <button type="button" className="verdict" onClick={() => onShow(row.ids)}>
+    <button type="button" className="verdict" aria-pressed={pressed} onClick={() => onShow(row.ids)}>
       <span className="verdict-mark">
         <StateMark state={row.state} small />
       </span>

@@ -26,9 +26,9 @@ function longestRun(plan: Plan, ids: readonly string[]): string | null {
   return among.sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))[0]?.[0] ?? null;
 }
 
-/** The edge of the sheet is near: what lies under the floor is said in fewer words. */
+/** The edge of the sheet is near: what lies under the floor is said with a minus. */
 const short = (item: Item): Item =>
-  item.t === 'text' ? { ...item, text: item.text.replace(' below the floor', ' below') } : item;
+  item.t === 'text' ? { ...item, text: item.text.replace(/(\d+) below( the floor)?/, '-$1') } : item;
 
 /** The heights of a storey as a true section at a scale of its own, at the filing edge. */
 export function ladderPrims(plan: Plan, chosen: Case, storey: string, at: Rect): Prim[] {

@@ -3,10 +3,13 @@ import { byWorst, type Finding } from '../../report/finding.ts';
 import { nameFindings } from '../labels/finding-names.ts';
 import type { Prim } from '../paint/prim.ts';
 import { findingMark, sayFound, saySeen } from './finding-words.ts';
-import { type Piece, paragraph, SHEET_TEXT } from './ink.ts';
+import { LINE, type Piece, paragraph, SHEET_TEXT } from './ink.ts';
 
 const MARK_MM = 7;
 const GAP_MM = 1.2;
+
+const NOTHING: Piece = { prims: [], h: 0 };
+const highOf = (what: Piece, how: Piece): number => Math.max(MARK_MM - 1, what.h + how.h) + GAP_MM;
 
 interface Settle {
   readonly plan: Plan;
@@ -42,10 +45,13 @@ export function settlePiece(
     const what = paragraph(f.title, { ...text, y, weight: 600, most: 2 });
     const seen = saySeen(plan, f);
     const under = [sayFound(f), seen ?? ''].filter((t) => t !== '').join('. ');
-    const how = paragraph(under, { ...text, y: y + what.h, most: 2 });
-    const h = Math.max(MARK_MM - 1, what.h + how.h) + GAP_MM;
     const last = i === sorted.length - 1;
-    if (y - top + h + (last ? 0 : SHEET_TEXT.body * 1.4) > most) {
+    const left = most - (y - top) - (last ? 0 : SHEET_TEXT.body * LINE);
+    const full = paragraph(under, { ...text, y: y + what.h, most: 2 });
+    // Where there is no room for what was found, that it was found is still said.
+    const how = highOf(what, full) > left ? NOTHING : full;
+    const h = highOf(what, how);
+    if (h > left) {
       const rest = paragraph(more(sorted.length - i), { x, y, w });
       prims.push(...rest.prims);
       y += rest.h;

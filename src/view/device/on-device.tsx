@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import { askToKeep, isKept, type Keeping, sayUse, storageUse } from '../../files/store/keep-storage.ts';
 import { install, installNow } from './install.ts';
+import './on-device.css';
 
 interface Told {
   /** Null: the browser has not said. */

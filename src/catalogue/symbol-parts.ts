@@ -18,6 +18,15 @@ export const line = (x1: number, y1: number, x2: number, y2: number): SymbolPart
   to: [x2, y2],
 });
 
+/** A box of lines only: what lies under it is seen through it. For things overhead and for areas. */
+export const frame = (x: number, y: number, w: number, h: number): SymbolPart[] => [
+  line(x, y, x + w, y),
+  line(x + w, y, x + w, y + h),
+  line(x + w, y + h, x, y + h),
+  line(x, y + h, x, y),
+];
+export const planFrame = (s: Size): SymbolPart[] => frame(-s.widthMm / 2, 0, s.widthMm, s.depthMm);
+
 export const planBox = (s: Size): SymbolPart => rect(-s.widthMm / 2, 0, s.widthMm, s.depthMm);
 export const faceBox = (s: Size): SymbolPart => rect(-s.widthMm / 2, 0, s.widthMm, s.heightMm);
 export const planMiddle = (s: Size, text: string): SymbolPart => letter(0, s.depthMm / 2, text);

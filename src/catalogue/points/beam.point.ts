@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceBox, line, planBox, planMiddle } from '../symbol-parts.ts';
+import { faceBox, line, planFrame, planMiddle } from '../symbol-parts.ts';
 
 const fields = [
   choiceField('madeOf', 'Made of', {
@@ -28,7 +28,7 @@ export default definePoint({
   connections: () => [],
   defaults: { madeOf: null, mayBeDrilled: null },
   planSymbol: (s) => [
-    planBox(s),
+    ...planFrame(s),
     line(-s.widthMm / 2, s.depthMm / 2, -s.widthMm * 0.1, s.depthMm / 2),
     line(s.widthMm * 0.1, s.depthMm / 2, s.widthMm / 2, s.depthMm / 2),
     planMiddle(s, 'BM'),

@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceBox, line, planBox } from '../symbol-parts.ts';
+import { faceBox, line, planFrame } from '../symbol-parts.ts';
 
 const fields = [
   choiceField('madeOf', 'Soffit', { plastic: 'plastic', timber: 'timber', board: 'board', open: 'open' }),
@@ -22,6 +22,6 @@ export default definePoint({
   size: { widthMm: 3000, depthMm: 300, heightMm: 200 },
   connections: () => [],
   defaults: { madeOf: null, vented: null },
-  planSymbol: (s) => [planBox(s), line(-s.widthMm / 2, s.depthMm * 0.9, s.widthMm / 2, s.depthMm * 0.9)],
+  planSymbol: (s) => [...planFrame(s), line(-s.widthMm / 2, s.depthMm * 0.9, s.widthMm / 2, s.depthMm * 0.9)],
   faceSymbol: (s) => [faceBox(s), line(-s.widthMm / 2, s.heightMm * 0.15, s.widthMm / 2, s.heightMm * 0.15)],
 });

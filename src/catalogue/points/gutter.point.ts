@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceBox, line, planBox } from '../symbol-parts.ts';
+import { faceBox, line, planFrame } from '../symbol-parts.ts';
 
 const fields = [
   choiceField('madeOf', 'Made of', { plastic: 'plastic', metal: 'metal' }),
@@ -22,6 +22,6 @@ export default definePoint({
   size: { widthMm: 3000, depthMm: 110, heightMm: 80 },
   connections: () => [],
   defaults: { madeOf: null, carries: null },
-  planSymbol: (s) => [planBox(s), line(-s.widthMm / 2, s.depthMm * 0.75, s.widthMm / 2, s.depthMm * 0.75)],
+  planSymbol: (s) => [...planFrame(s), line(-s.widthMm / 2, s.depthMm * 0.75, s.widthMm / 2, s.depthMm * 0.75)],
   faceSymbol: (s) => [faceBox(s), line(-s.widthMm / 2, s.heightMm * 0.75, s.widthMm / 2, s.heightMm * 0.75)],
 });

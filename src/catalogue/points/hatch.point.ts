@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceBox, line, planBox, planMiddle, rect } from '../symbol-parts.ts';
+import { faceBox, frame, line, planFrame, planMiddle } from '../symbol-parts.ts';
 
 const fields = [
   choiceField('leadsTo', 'Leads to', {
@@ -28,8 +28,8 @@ export default definePoint({
   connections: () => [],
   defaults: { leadsTo: null, ladder: null },
   planSymbol: (s) => [
-    planBox(s),
-    rect(-s.widthMm * 0.42, s.depthMm * 0.08, s.widthMm * 0.84, s.depthMm * 0.84),
+    ...planFrame(s),
+    ...frame(-s.widthMm * 0.42, s.depthMm * 0.08, s.widthMm * 0.84, s.depthMm * 0.84),
     line(-s.widthMm * 0.42, s.depthMm * 0.08, s.widthMm * 0.42, s.depthMm * 0.92),
     planMiddle(s, 'HT'),
   ],

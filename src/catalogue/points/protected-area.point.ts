@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, textField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceBox, faceMiddle, line, planBox, planMiddle } from '../symbol-parts.ts';
+import { faceBox, faceMiddle, line, planFrame, planMiddle } from '../symbol-parts.ts';
 
 const fields = [
   choiceField('what', 'What it is', {
@@ -30,7 +30,7 @@ export default definePoint({
   planSymbol: (s) => {
     const cut = Math.min(s.widthMm, s.depthMm) / 6;
     return [
-      planBox(s),
+      ...planFrame(s),
       line(-s.widthMm / 2, cut, -s.widthMm / 2 + cut, 0),
       line(s.widthMm / 2 - cut, 0, s.widthMm / 2, cut),
       line(-s.widthMm / 2, s.depthMm - cut, -s.widthMm / 2 + cut, s.depthMm),

@@ -1,7 +1,7 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceBox, line, planBox, rect } from '../symbol-parts.ts';
+import { faceBox, frame, line, planFrame, rect } from '../symbol-parts.ts';
 
 const fields = [
   yesNoField('opens', 'Opens'),
@@ -23,8 +23,8 @@ export default definePoint({
   connections: () => [],
   defaults: { opens: null, whose: 'ours' },
   planSymbol: (s) => [
-    planBox(s),
-    rect(-s.widthMm * 0.4, s.depthMm * 0.1, s.widthMm * 0.8, s.depthMm * 0.8),
+    ...planFrame(s),
+    ...frame(-s.widthMm * 0.4, s.depthMm * 0.1, s.widthMm * 0.8, s.depthMm * 0.8),
     line(-s.widthMm * 0.4, s.depthMm * 0.1, 0, s.depthMm * 0.9),
     line(s.widthMm * 0.4, s.depthMm * 0.1, 0, s.depthMm * 0.9),
   ],

@@ -1,7 +1,7 @@
 import { definePoint, type Size, type SymbolPart } from '../define-point.ts';
 import { choiceField, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
-import { faceBox, line, planBox } from '../symbol-parts.ts';
+import { faceBox, line, planFrame } from '../symbol-parts.ts';
 
 const fields = [
   yesNoField('escapeRoute', 'Part of a protected way out'),
@@ -38,6 +38,6 @@ export default definePoint({
   size: { widthMm: 850, depthMm: 2600, heightMm: 2600 },
   connections: () => [],
   defaults: { escapeRoute: null, under: null },
-  planSymbol: (s) => [planBox(s), ...flight(s)],
+  planSymbol: (s) => [...planFrame(s), ...flight(s)],
   faceSymbol: (s) => [faceBox(s), line(-s.widthMm / 2, 0, s.widthMm / 2, s.heightMm)],
 });

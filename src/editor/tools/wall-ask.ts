@@ -57,7 +57,7 @@ function closingKeys(ctx: WallCtx): { says: string[]; keys: AskKey[] } {
   const found = errorOf(chain);
   if (!found) {
     const two = chain?.walls.length === LEAST_WALLS - 1;
-    return { says: [], keys: two ? [{ key: 'close', label: 'close with a wall' }] : [] };
+    return { says: [], keys: two ? [{ key: 'close', label: 'add a wall' }] : [] };
   }
   const keys: AskKey[] = isMeasuring(found.error)
     ? [
@@ -65,7 +65,7 @@ function closingKeys(ctx: WallCtx): { says: string[]; keys: AskKey[] } {
         { key: 'lastTakes', label: 'last wall takes it' },
       ]
     : [];
-  return { says: [sayError(found.error)], keys: [...keys, { key: 'close', label: 'close with a wall' }] };
+  return { says: [sayError(found.error)], keys: [...keys, { key: 'close', label: 'add a wall' }] };
 }
 
 /** What the pad shows while walls are told. */
@@ -104,8 +104,8 @@ export function wallAsk(ctx: WallCtx): Ask | null {
         ...WAYS.map((w) => ({ key: w.key, label: w.label, on: w === known })),
         { key: 'angle', label: 'angle', on: known === undefined },
       ],
-      sizesKeys(inHand.sizes),
-      [...(chain.walls.length > 0 ? [{ key: 'repeat', label: 'repeat last' }] : []), ...closing.keys],
+      closing.keys,
+      [...sizesKeys(inHand.sizes), ...(chain.walls.length > 0 ? [{ key: 'repeat', label: 'repeat last' }] : [])],
     ].filter((row) => row.length > 0),
     enter: typed === '' ? 'done' : 'next',
   };

@@ -7,7 +7,7 @@ import './ask-pad.css';
 
 const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0', '00'] as const;
 /** More keys than this in a row go on past its edge, and are reached by sliding it. */
-const MOST_WRAPPED = 6;
+const MOST_WRAPPED = 5;
 
 /** What the tool in hand asks to be typed: where the panel stands, on a phone at the foot of the drawing. */
 export function AskPad() {
@@ -31,10 +31,10 @@ function Pad({ ask }: { readonly ask: Ask }) {
         <div className="ask-told">
           <span className="ask-title">{ask.title}</span>
           {ask.figure !== null && (
-            <output className="ask-figure">
-              <span className="ask-digits">{ask.figure}</span>
-              <span className="unit">{ask.unit}</span>
-            </output>
+            <>
+              {ask.unit !== '' && <span className="ask-unit">{ask.unit}</span>}
+              <output className="ask-digits">{ask.figure}</output>
+            </>
           )}
         </div>
         {ask.enter !== null && (

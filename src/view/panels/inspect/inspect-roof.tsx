@@ -83,7 +83,7 @@ function RafterBoxes(props: {
   return (
     <>
       <h3>Rafters</h3>
-      <div className="triple">
+      <div className="pair">
         {BOXES.map(({ key, label }) => (
           <NumberBox
             key={key}

@@ -1,35 +1,23 @@
-/** Everything the engine says of a demo plan, each with why it is true of that house. Nothing else may be said. */
-export interface TrueFinding {
-  readonly demo: string;
-  readonly when: 'before' | 'after';
-  readonly outcome: string;
-  readonly rule: string;
-  readonly ids: readonly string[];
-  readonly because: string;
-}
-
-const said =
-  (demo: string, when: TrueFinding['when']) =>
-  (outcome: string, rule: string, ids: readonly string[], because: string): TrueFinding => ({
-    demo,
-    when,
-    outcome,
-    rule,
-    ids,
-    because,
-  });
+import { EXTENSION_FINDINGS } from './demo-findings-extension.ts';
+import { SEMI_FINDINGS } from './demo-findings-semi.ts';
+import { said, type TrueFinding } from './demo-true.ts';
 
 const flat = said('flat', 'after');
 const house = said('two-storey', 'after');
 const houseBefore = said('two-storey', 'before');
 
+/** Everything the engine says of a demo plan, each with why it is true of that house. Nothing else may be said. */
 export const TRUE_FINDINGS: readonly TrueFinding[] = [
+  ...EXTENSION_FINDINGS,
+  ...SEMI_FINDINGS,
   flat(
     'stop',
     'clash/runs',
     ['B-c1', 'B-r1'],
     'cold at y 6250 and the return coming down at y 6240: 10 apart, 22 wanted',
   ),
+  flat('check', 'condensate/fall', ['B-k1'], '45 over 980 is 45.9, between the older and the newer guide'),
+  flat('cantTell', 'gas/escape-route', ['B-g1', 'hall'], 'above the ceiling of a hall that may be protected'),
   flat('check', 'gas/shut-off', ['B-HB'], 'new gas to the hob ends at its tail with no cock drawn on it'),
   flat('check', 'gas/shut-off', ['B-NB'], 'new gas to the boiler ends at its tail with no cock drawn on it'),
   flat(
@@ -48,6 +36,16 @@ export const TRUE_FINDINGS: readonly TrueFinding[] = [
   flat('note', 'building/through-wall', ['B-h1'], 'the same three walls at y 6180 and x 5130'),
   flat('note', 'building/through-wall', ['B-g1'], 'BP2 at y 2850, BP3 at x 2850, BP1 at y 4050, all up to the ceiling'),
   flat('note', 'building/through-wall', ['B-p1'], 'out through the north wall, 6320 to 6600'),
+  house('check', 'condensate/fall', ['condensate'], '110 over 2221 is 49.5, between the older and the newer guide'),
+  house('check', 'structure/heat-beside-cold', ['cold', 'return'], '60 between centres, for 1.8 m between two joists'),
+  house(
+    'check',
+    'structure/joists',
+    ['FV', 'gas-new'],
+    'the joist below the cupboard wall is doubled: it carries more',
+  ),
+  house('check', 'structure/threading', ['FV', 'cold'], 'y 5600 to 3420 straight through five joists'),
+  house('check', 'structure/threading', ['FV', 'gas-new'], 'y 700 to 3480 straight through seven joists'),
   house(
     'note',
     'building/through-wall',

@@ -1,4 +1,4 @@
-import { add, distance, dot, length, scale, sub, unit } from '../../geometry/vec.ts';
+import { add, cross, distance, dot, length, scale, sub, unit } from '../../geometry/vec.ts';
 import { wallLength } from '../../geometry/wall-frame.ts';
 import { JOINT_MM } from '../../geometry/wall-joints.ts';
 import type { Plan } from '../../plan/plan.ts';
@@ -38,6 +38,20 @@ function toldEnds(plan: Plan, moves: readonly WallMove[]): Map<string, Ends> {
   return told;
 }
 
+/** Walls that make no more of an angle than this lie in line: their ends have no crossing to slide to. */
+const LEAST_SIN = 0.1;
+
+/**
+ * How far a wall is drawn out along itself so that its end keeps its place across the moved one. In line it only goes
+ * along with one that is pushed along itself; one that is moved aside leaves it where it is.
+ */
+function alongItself(wall: Wall, moved: Wall, by: Xy): number {
+  const [along, way] = [unit(sub(wall.b, wall.a)), unit(sub(moved.b, moved.a))];
+  const sin = cross(along, way);
+  if (Math.abs(sin) >= LEAST_SIN) return cross(by, way) / sin;
+  return Math.abs(cross(by, way)) < COINCIDENT_MM ? dot(by, along) : 0;
+}
+
 /** How far an end of another wall goes: with a corner exactly, onto a moved wall only along itself. */
 function pulled(plan: Plan, told: ReadonlyMap<string, Ends>, wall: Wall, end: Xy): Xy {
   for (const [id, ends] of told) {
@@ -51,8 +65,7 @@ function pulled(plan: Plan, told: ReadonlyMap<string, Ends>, wall: Wall, end: Xy
     const by = moved && sub(ends.a, moved.a);
     if (!moved || !by || moved.storey !== wall.storey || !same(by, sub(ends.b, moved.b)) || !meets(end, moved))
       continue;
-    const along = unit(sub(wall.b, wall.a));
-    return scale(along, dot(by, along));
+    return scale(unit(sub(wall.b, wall.a)), alongItself(wall, moved, by));
   }
   return { x: 0, y: 0 };
 }

@@ -1,3 +1,4 @@
+import type { Xyz } from '../plan/records/parts.ts';
 import type { Field } from '../plan/records/pipework.ts';
 import type { Thing } from '../plan/records/statements.ts';
 import { figure } from '../reference/figure.ts';
@@ -49,7 +50,8 @@ function make(key: string, title: string): Thing[] {
     return value === null ? [] : [[c, value]];
   });
   const fields = { ...known.fields, ...Object.fromEntries(figures) };
-  const connections = kind.connections(size, { ...kind.defaults, ...fields });
+  const round = ({ x, y, z }: Xyz): Xyz => ({ x: Math.round(x), y: Math.round(y), z: Math.round(z) });
+  const connections = kind.connections(size, { ...kind.defaults, ...fields }).map((c) => ({ ...c, at: round(c.at) }));
   const name = `${first(title)}, assumed`;
   return [{ id: `generic-${key}`, kind: kind.id, name, fields: { ...fields, [SHEET_READ]: false }, size, connections }];
 }

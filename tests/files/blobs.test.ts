@@ -1,7 +1,14 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fromBase64, toBase64 } from '../../src/files/format/base64.ts';
-import { blobsForFile, blobsFromFile, dropUnusedBlobs, hashOf, keepBlob } from '../../src/files/store/blobs.ts';
+import {
+  blobsForFile,
+  blobsFromFile,
+  dropUnusedBlobs,
+  hashOf,
+  keepBlob,
+  pictureUse,
+} from '../../src/files/store/blobs.ts';
 import { memoryPort } from '../../src/files/store/memory-port.ts';
 import type { Plan } from '../../src/plan/plan.ts';
 import { flatPlan } from '../demo/flat-plan.ts';
@@ -49,6 +56,14 @@ describe('pictures', () => {
     expect(await port.blobHashes()).toHaveLength(2);
     expect(await dropUnusedBlobs(port, [flatPlan(), withPictures(used)])).toBe(1);
     expect(await port.blobHashes()).toEqual([used]);
+  });
+
+  test('are counted once each, with those that are not here', async () => {
+    const port = memoryPort();
+    const hash = await keepBlob(port, bytes(1, 2, 3), 'image/jpeg');
+    const plan = withPictures(hash, 'sha256-not-here');
+    plan.blobRefs.again = { id: 'again', hash, kind: 'photo', name: '', mediaType: '', on: null, place: null };
+    expect(await pictureUse(port, plan)).toEqual({ pictures: 2, bytes: 3, missing: ['sha256-not-here'] });
   });
 
   test('of any bytes survive being text', () => {

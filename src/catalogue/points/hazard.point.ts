@@ -27,6 +27,11 @@ function triangle(w: number, h: number): SymbolPart[] {
   ];
 }
 
+function upright(part: SymbolPart, h: number): SymbolPart {
+  if (part.draw === 'line') return line(part.from[0], h - part.from[1], part.to[0], h - part.to[1]);
+  return part.draw === 'ring' ? ring(part.x, h - part.y, part.r, part.fill) : part;
+}
+
 export default definePoint({
   id: 'hazard',
   version: 1,
@@ -40,6 +45,7 @@ export default definePoint({
   size: { widthMm: 320, depthMm: 280, heightMm: 280 },
   connections: () => [],
   defaults: { what: null, where: '', tested: null },
-  planSymbol: (s: Size) => triangle(s.widthMm, s.depthMm),
+  // From above the depth runs down the sheet: the triangle stands upright on it.
+  planSymbol: (s: Size) => triangle(s.widthMm, s.depthMm).map((part) => upright(part, s.depthMm)),
   faceSymbol: (s: Size) => triangle(s.widthMm, s.heightMm),
 });

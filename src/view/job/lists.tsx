@@ -6,8 +6,8 @@ import { sayHoldPoint, sayPermission, sayReading } from './say-job.ts';
 const PERMISSION: readonly Ask[] = [
   { key: 'what', label: 'Leave for what', kind: 'text', wanted: true },
   { key: 'from', label: 'From whom', kind: 'text' },
-  { key: 'asked', label: 'Asked on', kind: 'date', half: true },
-  { key: 'given', label: 'Given on', kind: 'date', half: true },
+  { key: 'asked', label: 'Asked on', kind: 'date' },
+  { key: 'given', label: 'Given on', kind: 'date' },
   { key: 'note', label: 'Note', kind: 'long' },
 ];
 const permission = (what: string): Told => ({ what, from: '', asked: null, given: null, note: '' });
@@ -30,8 +30,8 @@ export function Permissions() {
 
 const HOLD: readonly Ask[] = [
   { key: 'what', label: 'What must be decided or done', kind: 'text', wanted: true },
-  { key: 'before', label: 'Before', kind: 'text', half: true },
-  { key: 'on', label: 'On', kind: 'date', half: true },
+  { key: 'before', label: 'Before', kind: 'text' },
+  { key: 'on', label: 'On', kind: 'date' },
   { key: 'owner', label: 'Whose it is', kind: 'text' },
   { key: 'done', label: 'Done', kind: 'tick' },
 ];
@@ -61,8 +61,8 @@ const READING: readonly Ask[] = [
   { key: 'what', label: 'What was read', kind: 'text', wanted: true },
   { key: 'value', label: 'Value', kind: 'number', half: true, help: 'Empty: still to be read.' },
   { key: 'unit', label: 'Unit', kind: 'text', half: true },
-  { key: 'on', label: 'Read on', kind: 'date', half: true },
-  { key: 'place', label: 'Where', kind: 'text', half: true },
+  { key: 'place', label: 'Where', kind: 'text' },
+  { key: 'on', label: 'Read on', kind: 'date' },
   { key: 'note', label: 'Note', kind: 'long' },
 ];
 

@@ -16,8 +16,11 @@ import './things.css';
 const MOST_SHOWN = 6;
 const NONE: Readonly<Record<string, Thing>> = {};
 
-/** What one's own things have to do with a point: which it is one of, what its sheet now says, or that it may be kept. */
-export function PointThing({ point }: { readonly point: Point }) {
+/**
+ * What one's own things have to do with a point: first which it is one of and what its sheet now says; last, where it is of
+ * none, that it may be one.
+ */
+export function PointThing({ point, place }: { readonly point: Point; readonly place: 'first' | 'last' }) {
   const shelved = useStore(shelf, (s) => s.things);
   const inJob = useEditorState((s) => s.plan.things ?? NONE);
   useEffect(() => {
@@ -29,9 +32,11 @@ export function PointThing({ point }: { readonly point: Point }) {
   // The user's own copy goes first: the one in the job is how the sheet read when it was used.
   const thing = mine.find((t) => t.id === point.thing) ?? carried;
   if (thing && thing.kind === point.kind) {
+    if (place === 'last') return null;
     return <OneOf point={point} thing={thing} mine={mine.some((t) => t.id === thing.id)} />;
   }
-  const others = Object.values(inJob).filter((t) => !mine.some((m) => m.id === t.id));
+  if (place === 'first') return null;
+  const others = Object.values(inJob).filter((t) => ![...mine, ...genericThings()].some((m) => m.id === t.id));
   return <KeepOrUse point={point} choices={[...mine, ...others, ...genericThings()]} />;
 }
 

@@ -36,9 +36,6 @@ export default function ThingsScreen() {
   const others = Object.values(inJob).filter((t) => !mine.some((m) => m.id === t.id) && !t.id.startsWith('generic-'));
   return (
     <Dialog title="My things">
-      <div className="key-row thing-bar">
-        <UndoKey />
-      </div>
       <h3>Mine, on this device</h3>
       {things !== null && mine.length === 0 && (
         <p>
@@ -52,6 +49,9 @@ export default function ThingsScreen() {
         ))}
       </ul>
       <NewThing />
+      <div className="key-row thing-undo">
+        <UndoKey />
+      </div>
       {others.length > 0 && (
         <>
           <h3>In this job only</h3>
@@ -76,11 +76,13 @@ export default function ThingsScreen() {
   );
 }
 
+/** Steps on the shelf are no steps of the job, so they are taken back here. */
 function UndoKey() {
   const last = useStore(shelf, (s) => s.undo.at(-1));
+  if (last === undefined) return null;
   return (
-    <button type="button" className="key slight" aria-disabled={last === undefined} onClick={() => void undoShelf()}>
-      {last === undefined ? 'Nothing to undo' : `Undo: ${last.label}`}
+    <button type="button" className="key slight" onClick={() => void undoShelf()}>
+      Undo: {last.label}
     </button>
   );
 }

@@ -6,7 +6,7 @@ import { inOrder, isUnderside } from './tail-order.ts';
 
 /** Room about the case for what is written, as a part of its width. */
 const MARGIN = 0.12;
-const TEXT = 0.052;
+const TEXT = 0.056;
 const RING = 0.03;
 /** Neighbours nearer than this part of the width are written on two heights. */
 const NEAR = 0.1;
@@ -38,10 +38,10 @@ export function Underside({ size, tails }: Props) {
   return (
     <figure className="underside">
       <svg
-        viewBox={`${-margin} ${-margin} ${w + 2 * margin} ${h + 2 * margin + unit * 0.1}`}
+        viewBox={`${-margin} ${-margin} ${w + 2 * margin} ${h + 2 * margin}`}
         role="img"
         aria-label={`${below ? 'Underside' : 'Front'}, tails from the left: ${words}.`}
-        style={{ maxHeight: below ? 220 : 300 }}
+        style={{ maxHeight: below ? 260 : 320 }}
       >
         {below && <path className="underside-wall" d={`M${-margin} 0H${w + margin}`} strokeWidth={unit * 0.012} />}
         <rect className="underside-case" x={0} y={0} width={w} height={h} strokeWidth={unit * 0.006} />

@@ -63,8 +63,9 @@ export function InspectPoint({ id }: { readonly id: string }) {
           run('point.move', { point: id, place: { ...point.place, height: { from: 'floor', of: point.storey, mm } } })
         }
       />
-      <PointThing point={point} />
+      <PointThing point={point} place="first" />
       <FieldForm specs={kind?.fields ?? []} values={point.fields} disabled={disabled} onSet={setField} />
+      <PointThing point={point} place="last" />
       {kind?.gasInputs !== undefined && kind.gasInputs.length > 0 && <SheetLimit point={id} />}
       <h3>Size</h3>
       <div className="triple">

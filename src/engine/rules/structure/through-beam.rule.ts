@@ -53,9 +53,9 @@ function toFault(given: Given, point: Point, hits: readonly Hit[]): Fault[] {
     more: hits.length - 1,
   };
   if (point.kind !== 'beam') return [{ outcome: 'check', ...shared, say: 'clear' }];
-  const may = point.fields.mayBePierced ?? null;
+  const may = point.fields.mayBeDrilled ?? null;
   if (may === true) return [];
-  if (may === null) return [{ outcome: 'cantTell', ...shared, missing: ['whether it may be pierced, and where'] }];
+  if (may === null) return [{ outcome: 'cantTell', ...shared, missing: ['whether it may be drilled, and where'] }];
   return [{ outcome: pipe.heightAssumed ? 'check' : 'stop', ...shared }];
 }
 
@@ -119,16 +119,16 @@ export default defineRule({
   examples: [
     {
       name: 'through a beam that may not be pierced',
-      given: () => house('beam', { what: 'Steel beam', mayBePierced: false }),
+      given: () => house('beam', { what: 'Steel beam', mayBeDrilled: false }),
       expect: 'stop',
     },
     {
       name: 'through a beam nobody asked about',
-      given: () => house('beam', { what: '', mayBePierced: null }),
+      given: () => house('beam', { what: '', mayBeDrilled: null }),
       expect: 'cantTell',
     },
-    { name: 'through a hole an engineer allowed', given: () => house('beam', { mayBePierced: true }), expect: 'pass' },
-    { name: 'below the beam', given: () => house('beam', { mayBePierced: false }, 2250), expect: 'pass' },
+    { name: 'through a hole an engineer allowed', given: () => house('beam', { mayBeDrilled: true }), expect: 'pass' },
+    { name: 'below the beam', given: () => house('beam', { mayBeDrilled: false }, 2250), expect: 'pass' },
     { name: 'into what is to be kept clear', given: () => house('obstacle', { what: 'Loft hatch' }), expect: 'check' },
     {
       name: 'into a protected area',

@@ -7,7 +7,7 @@ import type { Void } from '../../plan/records/building.ts';
 import { boxOnSide } from '../building/box-on-wall.ts';
 import { DOUBLED } from '../building/joist-items.ts';
 import { outlineRings } from '../building/void-rings.ts';
-import type { Fragment, Item, LineStyle, Vec, Wish } from '../display-list.ts';
+import type { Fragment, Item, LineStyle, PainterGroup, Vec, Wish } from '../display-list.ts';
 import { makeFragment } from '../fragments/fragment.ts';
 import { PEN } from '../look/tokens.ts';
 import type { FacePlane } from '../pipes/plane.ts';
@@ -93,6 +93,11 @@ function joistsOn(plan: Plan, v: Void, plane: FacePlane, cuts: readonly Across[]
   });
 }
 
+/** What lies over the ceiling or under the floor is drawn on the floors that are cut there, not beneath them. */
+function layerOf(plane: FacePlane, { bottom, top }: VoidHeights): PainterGroup {
+  return bottom >= plane.ceilingZ - 1 || top <= plane.floorZ + 1 ? 'joist' : 'void';
+}
+
 /** A void where it meets a face: a wash between its heights, its joists cut or seen along. */
 export function faceVoid(plan: Plan, v: Void, plane: FacePlane): Fragment {
   const line = cutLine(plan, plane);
@@ -101,14 +106,15 @@ export function faceVoid(plan: Plan, v: Void, plane: FacePlane): Fragment {
   const boxed = box(plan, v, plane, heights);
   if (boxed) return boxed;
   const { bottom, top } = heights;
+  const layer = layerOf(plane, heights);
   const cuts = cutBy(outlineRings(v), line, plane);
   if (v.kind === 'slab')
-    return makeFragment(v.id, 'voids', 'void', slab(v, cuts, heights), layerWishes(v, cuts, heights));
+    return makeFragment(v.id, 'voids', layer, slab(v, cuts, heights), layerWishes(v, cuts, heights));
   const washes = cuts.flatMap((cut): Item[] => [
     { t: 'area', rings: [rectangle(cut, bottom, top)], fill: 'void' },
     level(cut, bottom, EDGE),
   ]);
-  return makeFragment(v.id, 'voids', 'void', [...washes, ...joistsOn(plan, v, plane, cuts)]);
+  return makeFragment(v.id, 'voids', layer, [...washes, ...joistsOn(plan, v, plane, cuts)]);
 }
 
 /** Joists nearer than this cosine to the way of a face are seen along, not cut. */

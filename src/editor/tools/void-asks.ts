@@ -49,9 +49,9 @@ function wayAsk(ctx: Ctx): Ask {
     title: 'Which way do the joists run?',
     figure: null,
     unit: '',
-    says: [`${short} is the short span; or draw the way`],
+    says: [`The short span is ${short}. Or draw the way with a drag.`],
     rows: [[way('1', 'across'), way('2', 'along')], [{ key: '3', label: 'no joists, or not known' }]],
-    enter: short,
+    enter: 'the short span',
   };
 }
 

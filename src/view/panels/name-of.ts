@@ -21,6 +21,12 @@ const MAP_WORD: Readonly<Record<Selected['map'], string>> = {
 
 const sentence = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
 
+function voidName(plan: Plan, id: string): string {
+  const v = plan.voids[id];
+  if (!v) return MAP_WORD.voids;
+  return v.name || sentence(v.kind === 'ceiling' || v.kind === 'floor' ? `${v.kind} void` : v.kind);
+}
+
 /** What a record is called on the page: its own name, else its kind. */
 export function nameOf(plan: Plan, of: Selected): string {
   const { map, id } = of;
@@ -51,7 +57,7 @@ export function nameOf(plan: Plan, of: Selected): string {
     case 'rooms':
       return plan.rooms[id]?.name || MAP_WORD.rooms;
     case 'voids':
-      return plan.voids[id]?.name || MAP_WORD.voids;
+      return voidName(plan, id);
     case 'walls':
       return `Wall, ${plan.walls[id]?.thicknessMm ?? ''}`.replace(/, $/, '');
     default:

@@ -2,6 +2,7 @@ import { voidChoices } from '../../../../catalogue/void-choices.ts';
 import { joistsFor, offFirst, underside, wayOf, waysOf } from '../../../../editor/tools/void-joists.ts';
 import type { Joists } from '../../../../plan/records/building.ts';
 import { useEditor } from '../../../app/use-session.ts';
+import { RadioKeys } from '../../../look/radio-keys.tsx';
 import { ChoiceKeys } from '../choice-keys.tsx';
 import { NumberBox } from '../number-box.tsx';
 import { SelectBox } from '../select-box.tsx';
@@ -208,9 +209,8 @@ interface SizeProps {
 function SizeRow({ label, sizes, value, empty = false, help, disabled, onSet }: SizeProps) {
   return (
     <div className="void-size">
-      <ChoiceKeys label={label} choices={keys(sizes)} chosen={value ?? 0} disabled={disabled} onChoose={onSet} />
       <NumberBox
-        label={`${label}, typed`}
+        label={label}
         value={value}
         unit="mm"
         min={1}
@@ -218,6 +218,14 @@ function SizeRow({ label, sizes, value, empty = false, help, disabled, onSet }: 
         help={help}
         disabled={disabled}
         onSet={(v) => onSet(typeof v === 'number' ? v : null)}
+      />
+      <RadioKeys
+        legend={`${label}, as usual`}
+        legendHidden
+        choices={keys(sizes)}
+        chosen={value ?? 0}
+        disabled={disabled}
+        onChoose={onSet}
       />
     </div>
   );

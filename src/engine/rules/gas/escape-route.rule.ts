@@ -71,7 +71,7 @@ export default defineRule({
   basis: 'requirement',
   lifeSafety: true,
   cites: [
-    { source: 'approved-document-b-2006', clause: '2.42: gas pipes in a protected stairway' },
+    { source: 'fire-guidance-2006', clause: '2.42: gas pipes in a protected stairway' },
     { source: 'pipes-in-ducts-article', clause: 'ventilation never into a protected area' },
   ],
   needs: ['which rooms are protected ways out'],

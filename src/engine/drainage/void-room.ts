@@ -31,7 +31,9 @@ function depthOf(plan: Plan, space: Void): { bottom: number; top: number } | nul
   if (!heights) return null;
   const timber = space.joists?.bottom ? resolveHeight(plan, space.joists.bottom)?.z : undefined;
   const bottom = Math.max(heights.bottom, timber ?? heights.bottom);
-  return { bottom, top: heights.top };
+  const deep = space.joists?.depthMm ?? null;
+  const top = timber === undefined || deep === null ? heights.top : Math.min(heights.top, timber + deep);
+  return { bottom, top };
 }
 
 /** Where a condensate pipe falls inside a floor or ceiling. An upright pipe only passes through. */

@@ -134,15 +134,33 @@ function end(given: Given, drain: CondensateDrain): Row[] {
   ];
 }
 
+/** What a pump has to do: how high above itself its pipe rises, and how far it goes. */
+function pumping(drain: CondensateDrain): Row[] {
+  const heights = drain.steps.flatMap((s) => [s.a?.at.z ?? null, s.b?.at.z ?? null]);
+  const from = heights[0] ?? null;
+  const known = heights.flatMap((z) => (z === null ? [] : [z]));
+  const lift = from === null || known.length < heights.length ? null : (Math.max(...known) - from) / 1000;
+  const mm = drain.steps.reduce((sum, s) => sum + s.edge.lengthMm.lo, 0);
+  const ids = [...drain.runs];
+  return [
+    {
+      kind: 'fact',
+      label: 'Pump lifts',
+      figure: lift === null ? null : roundQuantity(exact(lift, 'm', 1)),
+      say: lift === null ? 'heights missing' : '',
+      ids,
+    },
+    { kind: 'fact', label: 'Pumps along', figure: roundQuantity(exact(mm / 1000, 'm', 1)), say: '', ids },
+  ];
+}
+
 /** Everything that is said of one drain. */
 export function condensateRows(given: Given, drain: CondensateDrain, c: Condition): Row[] {
   const { lo, hi } = drain.bends;
   const bends = lo === hi ? `${lo}` : `${lo} to ${hi}`;
   return [
     answer(given, drain, c),
-    ...sums(drain),
-    ...editions(given, c),
-    ...(drain.pumped ? [] : voidFalls(given, drain).map(depth)),
+    ...(drain.pumped ? pumping(drain) : [...sums(drain), ...editions(given, c), ...voidFalls(given, drain).map(depth)]),
     {
       kind: 'fact',
       label: 'Bends',

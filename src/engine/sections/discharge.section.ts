@@ -7,6 +7,8 @@ import { reliefRows, tundishPipeRows, vesselRows } from './discharge-rows.ts';
 
 const RANK: readonly State[] = ['stop', 'check', 'cantTell', 'note', 'pass', 'none'];
 
+const howMany = (n: number): string => (n === 1 ? '1 pipe' : `${n} pipes`);
+
 export default defineSection({
   id: 'discharge',
   order: 30,
@@ -31,7 +33,9 @@ export default defineSection({
     const total = worst?.size.own?.total;
     return {
       title: 'Relief and discharge',
-      answer: total ? `${sayFigures(total)} m of ${worst.size.own?.most.lo.toFixed(0)}` : '',
+      answer: total
+        ? `${sayFigures(total)} m of ${worst.size.own?.most.lo.toFixed(0)}`
+        : howMany(reliefs.length + sized.length),
       state: worst?.size.verdict ?? 'none',
       rows,
     };

@@ -96,6 +96,23 @@ export default defineRule({
       given: () => house(1500, -80, { kind: 'window', opens: false, sillMm: 900 }),
       expect: 'check',
     },
+    {
+      name: 'a drain that falls along the outer face, across a side door',
+      given: () =>
+        example()
+          .wall('w', [6850, 8000], [6850, 14600], { thicknessMm: 300 })
+          .opening('d', 'w', 1900, 900, { headMm: 2100 })
+          .run(
+            'k',
+            'condensate',
+            [
+              [7060, 13490, 1129],
+              [7060, 7400, 855],
+            ],
+            { kind: 'waste', size: '32', joining: 'solvent' },
+          ).plan,
+      expect: 'stop',
+    },
     { name: 'over the door', given: () => house(2200), expect: 'pass' },
     { name: 'far out in the room', given: () => house(150, -600), expect: 'pass' },
   ],

@@ -1,7 +1,8 @@
+import { groundAt } from '../../../geometry/ground.ts';
 import { constant, type Figure, figure } from '../../../reference/figure.ts';
 import { exact } from '../../../report/quantity.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
-import { condensateDrains } from '../../drainage/condensate-drains.ts';
+import { type CondensateStep, condensateDrains } from '../../drainage/condensate-drains.ts';
 import type { Given } from '../../given.ts';
 import { atEdge } from '../../places.ts';
 import { sayRun } from '../../say-names.ts';
@@ -9,14 +10,26 @@ import { bareVoid, outward, room } from './houses.ts';
 
 type Params = { readonly least: Figure; readonly better: Figure };
 
+/** Farther than this from where it was levelled, the ground may be anything. */
+const NEAR_MM = constant('drain-judgement', 'ground levelled within', 'mm');
 /** Parts outside shorter than this are the way through the wall itself. */
 const PAST_WALL_MM = constant('drain-judgement', 'outside by less', 'mm');
+
+/** Below the levelled ground at both ends: the ground keeps the frost off. */
+function buried(given: Given, { a, b }: CondensateStep): boolean {
+  return [a, b].every((p) => {
+    const ground = p ? groundAt(given.plan, p.at) : undefined;
+    return p !== null && ground !== undefined && ground.awayMm <= NEAR_MM && p.at.z < ground.z;
+  });
+}
 
 function judge(given: Given, { least, better }: Params): Fault[] {
   if (least.is !== 'known') return [];
   return condensateDrains(given).flatMap((drain): Fault[] => {
     const byRun = new Map<string, { legs: string[]; thinnest: number; sure: boolean }>();
-    for (const { edge, parts } of drain.steps) {
+    for (const step of drain.steps) {
+      const { edge, parts } = step;
+      if (buried(given, step)) continue;
       const long = (parts ?? []).filter((p) => p.toMm - p.fromMm > PAST_WALL_MM);
       const sure = long.some((p) => p.round === 'outside' || p.round === 'cold');
       const has = edge.insulation?.thicknessMm ?? 0;
@@ -46,6 +59,20 @@ function judge(given: Given, { least, better }: Params): Fault[] {
       more: legs.length - 1,
     }));
   });
+}
+
+function underGround() {
+  const e = room();
+  e.plan.grounds.g = { id: 'g', line: [{ x: 500, y: -1500, z: 0 }], kind: 'lawn', sureness: 'seen' };
+  return e.run(
+    'k',
+    'condensate',
+    [
+      [300, -1500, -300],
+      [1500, -1500, -370],
+    ],
+    { kind: 'waste', size: '32', joining: 'solvent' },
+  ).plan;
 }
 
 function underFloor() {
@@ -90,6 +117,7 @@ export default defineRule<Params>({
   },
   examples: [
     { name: 'lagged outside', given: () => outward({ insulationMm: 19 }), expect: 'pass' },
+    { name: 'in the ground', given: underGround, expect: 'pass' },
     {
       name: 'bare outside',
       given: () => outward(),

@@ -1,3 +1,4 @@
+import { boxOf } from '../../geometry/boxes.ts';
 import { clipToArea } from '../../geometry/outlines.ts';
 import { type RoomFace, roomFaces } from '../../geometry/rooms.ts';
 import { intoWall, wallLength } from '../../geometry/wall-frame.ts';
@@ -40,15 +41,17 @@ function lengthIn(pipe: Pipe, face: RoomFace, span: { bottom: number; top: numbe
 export function gasInRooms(given: Given, asked: (room: Room, face: RoomFace) => boolean): InRoom[] {
   const { plan } = given;
   const standing = standingBuilding(given.network);
-  const gas = given.pipes.filter((p) => p.edge.service === 'gas' && p.edge.state === 'new');
-  if (gas.length === 0) return [];
+  const isGas = (p: Pipe): boolean => p.edge.service === 'gas' && p.edge.state === 'new';
+  if (!given.pipes.some(isGas)) return [];
   return Object.keys(plan.storeys).flatMap((storey) =>
     roomFaces(plan, storey, standing).faces.flatMap((face) =>
       face.rooms.flatMap((id) => {
         const room = plan.rooms[id];
         const span = room && reach(plan, room);
         if (!room || !span || !asked(room, face)) return [];
-        return gas.flatMap((pipe): InRoom[] => {
+        const flat = boxOf(face.outline.map((p) => ({ ...p, z: span.bottom })));
+        const near = given.pipeIndex.search({ ...flat, maxZ: span.top }).filter(isGas);
+        return near.flatMap((pipe): InRoom[] => {
           const lengthMm = lengthIn(pipe, face, span);
           return lengthMm > 0 ? [{ room, face, pipe, lengthMm }] : [];
         });

@@ -127,3 +127,22 @@ describe('the cold that meets the return', () => {
     expect(coldClashes(plan).map((f) => [f.outcome, f.found?.lo])).toEqual([['stop', -2]]);
   });
 });
+
+describe('the relief down the shared wall', () => {
+  const above = (mm: number): Plan => {
+    const plan = demoPlan('flat');
+    const end = plan.points['B-PE'];
+    // The ground is at -2900; the open end is 60 above the underside of its symbol.
+    if (end?.place.on === 'wall') end.place.height = { from: 'datum', of: null, mm: -2960 + mm } as HeightRef;
+    return plan;
+  };
+  const ends = (plan: Plan) => findings(plan).filter((f) => f.rule === 'relief/end');
+
+  test('may come down to 100 above the path', () => expect(ends(above(100))).toEqual([]));
+
+  test('must not stop at first-floor height over the path', () => {
+    const [found, ...more] = ends(above(2900));
+    expect(more).toEqual([]);
+    expect([found?.outcome, found?.found?.lo]).toEqual(['stop', 2900]);
+  });
+});

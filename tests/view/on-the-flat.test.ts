@@ -28,11 +28,11 @@ describe('what things are called', () => {
     expect(nameOf(plan, { map: 'points', id: 'gone' })).toBe('Point');
   });
 
-  test('the list beside the drawing has every point, run, room, void, opening and wall once', () => {
+  test('the list beside the drawing has every point, run, room, void, opening, wall, roof and ground once', () => {
     const things = thingsOf(plan);
-    const wanted = (['points', 'runs', 'items', 'rooms', 'voids', 'openings', 'walls'] as const).flatMap((map) =>
-      Object.keys(plan[map]).map((id) => `${map} ${id}`),
-    );
+    const wanted = (
+      ['points', 'runs', 'items', 'rooms', 'voids', 'openings', 'walls', 'roofs', 'grounds'] as const
+    ).flatMap((map) => Object.keys(plan[map]).map((id) => `${map} ${id}`));
     expect(things.map((t) => `${t.map} ${t.id}`).sort()).toEqual(wanted.sort());
     expect(things.every((t) => t.name !== '')).toBe(true);
   });
@@ -47,7 +47,7 @@ describe('chapters of the panel', () => {
   const state = { plan, selection: [] };
   test('without a report and with nothing chosen, the things stand open', () => {
     const chapters = chaptersOf(state, null);
-    expect(chapters.map((c) => c.id)).toEqual(['findings', 'list', 'runs', 'things', 'job']);
+    expect(chapters.map((c) => c.id)).toEqual(['findings', 'list', 'runs', 'things', 'traces', 'job']);
     expect(openChapterOf(chapters, null)?.id).toBe('things');
     expect(openChapterOf(chapters, 'section:gone')?.id).toBe('things');
   });

@@ -113,6 +113,7 @@ export function faceVoid(plan: Plan, v: Void, plane: FacePlane): Fragment {
   const washes = cuts.flatMap((cut): Item[] => [
     { t: 'area', rings: [rectangle(cut, bottom, top)], fill: 'void' },
     level(cut, bottom, EDGE),
+    ...(layer === 'joist' ? [level(cut, top, EDGE)] : []),
   ]);
   return makeFragment(v.id, 'voids', layer, [...washes, ...joistsOn(plan, v, plane, cuts)]);
 }

@@ -12,8 +12,9 @@ const WEB = 0.2;
 export const joistStyle = (joists: Joists): LineStyle =>
   joists.assumed?.includes('first') || joists.assumed?.includes('centresMm') ? ASSUMED : SEEN;
 
-/** A joist cut through: a box with both diagonals. */
+/** A joist cut through: a box with both diagonals; one that nobody has placed is hollow. */
 export function joistBox(a: Across, low: number, high: number, style: LineStyle = SEEN): Item[] {
+  if (style === ASSUMED) return [{ t: 'area', rings: [rectangle(a, low, high)], fill: 'paper', edge: style }];
   const line = (p: Vec, q: Vec): Item => ({ t: 'line', pts: [p, q], style });
   return [
     { t: 'area', rings: [rectangle(a, low, high)], fill: 'paper', edge: style },

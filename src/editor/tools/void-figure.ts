@@ -7,7 +7,7 @@ export interface SizeQuestion {
   readonly keys: readonly number[];
   /** What was told the last time: Enter takes it again. */
   readonly last: number | null;
-  /** What Enter or a key says where nothing is told; null where something must be. */
+  /** What the key says that tells nothing, as Enter does without a figure; null where something must be told. */
   readonly without: string | null;
 }
 
@@ -15,7 +15,7 @@ const UNKNOWN = 'unknown';
 const MOST_DIGITS = 4;
 
 export function sizeAsk({ title, figure, keys, last, without }: SizeQuestion): Ask {
-  const enter = figure !== '' ? figure : last !== null ? `${last}, as last` : without;
+  const enter = figure !== '' ? figure : last !== null ? `${last}, as last` : null;
   const sizes = keys.map((mm) => ({ key: `size ${mm}`, label: String(mm), on: figure === '' && mm === last }));
   return {
     title,

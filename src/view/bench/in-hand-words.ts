@@ -28,7 +28,10 @@ export function inHandWords(state: EditorState): readonly [string, string] {
     case 'opening':
       return [`in hand: ${inHand.openingKind}`, live];
     case 'void':
-      return [`in hand: ${inHand.voidKind} void`, live];
+      return [
+        `in hand: ${/^(ceiling|floor)$/.test(inHand.voidKind) ? `${inHand.voidKind} void` : inHand.voidKind}`,
+        live,
+      ];
     case 'room':
       return [inHand.roomUse === '' ? 'in hand: room' : `in hand: ${inHand.roomUse}`, live || `sizes ${inHand.sizes}`];
     case 'roof':

@@ -58,3 +58,15 @@ export function sayBand(joists: Joists, ends: JoistEnds, band: readonly [number,
   const at = band.map((mm) => Math.round(joists.first[axis] + (ends.lo + mm) * way[axis]));
   return `${axis} ${Math.min(...at)} to ${Math.max(...at)}`;
 }
+
+/** Every band in figures of the plan, the lower first; empty where the joists run aslant. */
+export function sayBands(joists: Joists, ends: JoistEnds, bands: readonly (readonly [number, number])[]): string {
+  const said = bands.flatMap((band) => {
+    const words = sayBand(joists, ends, band);
+    return words === null ? [] : [{ words, from: Number(words.split(' ')[1]) }];
+  });
+  return said
+    .sort((a, b) => a.from - b.from)
+    .map((b) => b.words)
+    .join(' or ');
+}

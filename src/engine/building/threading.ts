@@ -17,6 +17,8 @@ export interface Threading {
   readonly answer: RigidAnswer | null;
   /** Where the line leaves the void, for each end that nothing bars. */
   readonly openAt: readonly Xyz[];
+  /** The end that would be open with the fewest joists more drilled; null where one is open, or a beam bars both. */
+  readonly drillOn: { readonly joists: number; readonly at: Xyz } | null;
 }
 
 const BEYOND_MM = constant('wall-judgement', 'beyond', 'mm');
@@ -43,6 +45,7 @@ interface Row {
   readonly ends: readonly [FeedEnd, FeedEnd];
   readonly baysMm: readonly number[];
   readonly openAt: readonly Xyz[];
+  readonly drillOn: Threading['drillOn'];
 }
 
 /** The whole row of joists on the line of a leg, from one edge of the void to the other. */
@@ -65,15 +68,20 @@ function rowOf(given: Given, meetings: readonly JoistMeeting[]): Row | null {
   const [before, after] = [row[from - 1], row[to + 1]];
   const edges = [part[0] * lengthMm, part[1] * lengthMm] as const;
   const [atA, atB] = [alongLine({ a: p, b: q }, part[0]), alongLine({ a: p, b: q }, part[1])];
-  const openA = !before && !barred(given, atA, scale3(out, -1));
-  const openB = !after && !barred(given, atB, out);
+  const free = [
+    { joists: from, at: atA, barred: barred(given, atA, scale3(out, -1)) },
+    { joists: row.length - 1 - to, at: atB, barred: barred(given, atB, out) },
+  ].filter((end) => !end.barred);
+  const open = free.filter((end) => end.joists === 0);
+  const fewest = [...free].sort((m, n) => m.joists - n.joists)[0];
   return {
     ends: [
       { roomMm: start.fromMm - (before?.toMm ?? edges[0]), open: !before },
       { roomMm: (after?.fromMm ?? edges[1]) - end.toMm, open: !after },
     ],
     baysMm: row.slice(from + 1, to + 1).map((j, i) => j.fromMm - (row[from + i]?.toMm ?? j.fromMm)),
-    openAt: [...(openA ? [atA] : []), ...(openB ? [atB] : [])],
+    openAt: open.map((end) => end.at),
+    drillOn: open.length === 0 && fewest ? { joists: fewest.joists, at: fewest.at } : null,
   };
 }
 
@@ -93,6 +101,6 @@ export function findThreadings(given: Given): Threading[] {
     const row = rowOf(given, meetings);
     if (!row) return [];
     const answer = first.joists.breadthMm === null ? null : longestRigid({ pipeMm, ...row });
-    return [{ meetings, pipeMm, answer, openAt: row.openAt }];
+    return [{ meetings, pipeMm, answer, openAt: row.openAt, drillOn: row.drillOn }];
   });
 }

@@ -4,7 +4,7 @@ import type { Table } from '../../reference/schema/table-schema.ts';
 import { exact, type Quantity, roundQuantity } from '../../report/quantity.ts';
 import type { Row } from '../../report/section.ts';
 import { isCut, type JoistMeeting } from '../building/joist-cuts.ts';
-import { joistEnds, sayBand } from '../building/joist-ends.ts';
+import { joistEnds, sayBands } from '../building/joist-ends.ts';
 import { byJoist, joistTable, limitsAt, solidCut } from '../building/joist-reading.ts';
 import { sayVoid } from '../building/void-parts.ts';
 import { defineSection } from '../define-section.ts';
@@ -36,9 +36,9 @@ function joistRow(space: Void): Row[] {
 function bandRow(label: string, limits: CutLimits, m: JoistMeeting): Row[] {
   if (limits.fromMm === null || limits.toMm === null) return [];
   const ends = joistEnds(m.space, m.joists, m.met);
-  const bands = bandsFromOneEnd(limits, m.met.spanMm).flatMap((b) => sayBand(m.joists, ends, b) ?? []);
+  const bands = sayBands(m.joists, ends, bandsFromOneEnd(limits, m.met.spanMm));
   const from = `${Math.round(limits.fromMm)} to ${Math.round(limits.toMm)} from either end`;
-  const say = bands.length === 0 ? from : `${from}: ${bands.sort().join(' or ')}`;
+  const say = bands === '' ? from : `${from}: ${bands}`;
   return [{ kind: 'fact', label, figure: null, say, ids: [m.space.id] }];
 }
 

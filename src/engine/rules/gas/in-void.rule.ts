@@ -11,85 +11,72 @@ import { sayRun } from '../../say-names.ts';
 import { voidVentCm2 } from '../../structure/void-vent.ts';
 
 interface InVoid {
-  readonly run: string;
   readonly space: Void;
-  readonly parts: VoidPart[];
-  mm: number;
+  readonly parts: readonly VoidPart[];
+  readonly runs: readonly string[];
+  readonly metres: number;
 }
 
-/** New gas pipe in voids, one entry for each run and void. What is cast into a slab is told of elsewhere. */
+/** Voids that new gas pipe runs in. What is cast into a slab is told of elsewhere. */
 function gasInVoids(given: Given): InVoid[] {
-  const found = new Map<string, InVoid>();
+  const found = new Map<string, VoidPart[]>();
   for (const part of given.voidParts) {
     const { edge } = part.pipe;
     if (edge.service !== 'gas' || edge.state !== 'new' || part.space.kind === 'slab') continue;
-    const key = `${edge.run}|${part.space.id}`;
-    const now = found.get(key) ?? { run: edge.run, space: part.space, parts: [], mm: 0 };
-    now.mm += part.lengthMm;
-    now.parts.push(part);
-    found.set(key, now);
+    found.set(part.space.id, [...(found.get(part.space.id) ?? []), part]);
   }
-  return [...found.values()];
+  return [...found.values()].flatMap((parts): InVoid[] => {
+    const space = parts[0]?.space;
+    if (!space) return [];
+    const runs = [...new Set(parts.map((p) => p.pipe.run))];
+    return [{ space, parts, runs, metres: parts.reduce((sum, p) => sum + p.lengthMm, 0) / 1000 }];
+  });
 }
 
 /** An ordinary boarded timber floor breathes by itself; a box, a duct or a hung ceiling may not, nor does a sealed floor. */
 const breathes = (space: Void): boolean =>
   space.kind === 'floor' && space.ventilated === null && (space.sealed ?? false) === false;
 
-/** One quiet word for all gas in a floor that breathes, however many runs it is. */
-function inFloors(given: Given, all: readonly InVoid[]): Fault[] {
-  const spaces = new Map<string, InVoid[]>();
-  for (const f of all.filter((f) => breathes(f.space))) spaces.set(f.space.id, [...(spaces.get(f.space.id) ?? []), f]);
-  return [...spaces.values()].flatMap((found): Fault[] => {
-    const first = found[0];
-    if (!first) return [];
-    const metres = found.reduce((sum, f) => sum + f.mm, 0) / 1000;
-    return [
-      {
-        outcome: 'note',
-        say: 'floor',
-        ids: [first.space.id],
-        legs: found.flatMap((f) => f.parts.map((p) => p.pipe.edge.id)),
-        words: { space: sayVoid(first.space), metres: metres.toFixed(1) },
-        found: exact(metres, 'm', 1),
-        at: atEdge(given.network, first.parts[0]?.pipe.edge.id),
-      },
-    ];
-  });
-}
-
 /** Free area that is told, in cm2; none where nobody lets air in. */
 const freeArea = (space: Void): number | null => space.ventAreaCm2 ?? (space.ventilated === false ? 0 : null);
 
-function judge(given: Given): Fault[] {
-  const all = gasInVoids(given);
-  const others = all.filter((f) => !breathes(f.space));
+/** One finding a void: what is asked or wanted of it is the same for every gas pipe in it. */
+function judgeOne(given: Given, f: InVoid): Fault[] {
+  const { space } = f;
+  const run = f.runs.length === 1 ? sayRun(given.plan, f.runs[0] ?? '') : 'Gas';
+  const said = { run, space: sayVoid(space), metres: f.metres.toFixed(1) };
+  const shared = {
+    ids: [...f.runs, space.id],
+    legs: f.parts.map((p) => p.pipe.edge.id),
+    words: said,
+    found: exact(f.metres, 'm', 1),
+    at: atEdge(given.network, f.parts[0]?.pipe.edge.id),
+  };
+  // A quiet word, and of the floor alone: it stays what it is, whatever else is laid in it.
+  if (breathes(space)) return [{ outcome: 'note', ...shared, ids: [space.id], say: 'floor' }];
+  const area = freeArea(space);
+  if (area === null && space.ventilated === true) return [];
+  if (area === null && space.sealed !== true) {
+    return [{ outcome: 'cantTell', ...shared, missing: [`whether the ${said.space} is ventilated`] }];
+  }
+  const section = sectionM2(given.plan, space, f.parts);
+  if (section === null) return [{ outcome: 'cantTell', ...shared, missing: [`how high the ${said.space} is`] }];
+  const wanted = voidVentCm2(section);
+  if ((area ?? 0) >= wanted.lo) return [];
   return [
-    ...inFloors(given, all),
-    ...others.flatMap((f): Fault[] => {
-      const { space } = f;
-      const shared = {
-        ids: [f.run, space.id],
-        legs: f.parts.map((p) => p.pipe.edge.id),
-        words: { run: sayRun(given.plan, f.run), space: sayVoid(space), metres: (f.mm / 1000).toFixed(1), area: '' },
-        found: exact(f.mm / 1000, 'm', 1),
-        at: atEdge(given.network, f.parts[0]?.pipe.edge.id),
-      };
-      const area = freeArea(space);
-      if (area === null && space.ventilated === true) return [];
-      if (area === null && space.sealed !== true) {
-        return [{ outcome: 'cantTell', ...shared, missing: [`whether the ${shared.words.space} is ventilated`] }];
-      }
-      const section = sectionM2(given.plan, space, f.parts);
-      if (section === null) return [{ outcome: 'check', ...shared }];
-      const wanted = voidVentCm2(section);
-      const words = { ...shared.words, area: `${Math.ceil(wanted.lo)}`, told: `${Math.round(area ?? 0)}` };
-      if ((area ?? 0) >= wanted.lo) return [];
-      const figures = { words, found: exact(area ?? 0, 'cm2', 0), wanted, wantedIs: 'atLeast' as const };
-      return [{ outcome: 'check', ...shared, ...figures, say: (area ?? 0) > 0 ? 'small' : 'sealed' }];
-    }),
+    {
+      outcome: 'check',
+      ...shared,
+      say: (area ?? 0) > 0 ? 'small' : 'sealed',
+      words: { ...said, area: `${Math.ceil(wanted.lo)}`, told: `${Math.round(area ?? 0)}` },
+      found: exact(area ?? 0, 'cm2', 0),
+      wanted,
+      wantedIs: 'atLeast',
+    },
   ];
 }
+
+const judge = (given: Given): Fault[] => gasInVoids(given).flatMap((f) => judgeOne(given, f));
 
 const house = (ventilated: boolean | null, kind: 'ceiling' | 'floor' = 'ceiling', change: Partial<Void> = {}) => {
   const e = example();

@@ -108,7 +108,7 @@ export const JOIST_SENTENCES: { fault: Sentences; cantTell: Sentences; pass: str
   cantTell: {
     title: `${at}: can't tell whether they may be cut so`,
     why: 'Not told: {missing}.{also}',
-    todo: "Lift a board and measure; for made joists look in the maker's own chart.",
+    todo: "Find it out on site and set it; for made joists look in the maker's own chart.",
   },
   pass: 'Nothing is cut, or every cut is inside its band and size.',
 };

@@ -1,7 +1,7 @@
 import { figure } from '../../../reference/figure.ts';
 import type { Table } from '../../../reference/schema/table-schema.ts';
 import { sayFigures } from '../../../report/quantity.ts';
-import { joistEnds, sayBand } from '../../building/joist-ends.ts';
+import { joistEnds, sayBands } from '../../building/joist-ends.ts';
 import { allJoistFaults, type FaultAt, joistTable, limitsAt } from '../../building/joist-reading.ts';
 import { sayVoid } from '../../building/void-parts.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
@@ -27,9 +27,9 @@ function saidBands(table: Table, { meeting, fault }: FaultAt): string {
   const limits = fault.kind === 'notchPlace' ? notch : hole;
   if (limits.fromMm === null || limits.toMm === null) return 'a band that has not been read';
   const ends = joistEnds(meeting.space, meeting.joists, meeting.met);
-  const bands = bandsFromOneEnd(limits, meeting.met.spanMm).flatMap((b) => sayBand(meeting.joists, ends, b) ?? []);
+  const bands = sayBands(meeting.joists, ends, bandsFromOneEnd(limits, meeting.met.spanMm));
   const from = `${Math.round(limits.fromMm)} to ${Math.round(limits.toMm)} from either end`;
-  return bands.length === 0 ? from : `${from} (${bands.sort().join(' or ')})`;
+  return bands === '' ? from : `${from} (${bands})`;
 }
 
 function toFault(given: Given, table: Table, all: readonly FaultAt[]): Fault[] {

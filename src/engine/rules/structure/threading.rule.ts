@@ -1,3 +1,4 @@
+import type { Xyz } from '../../../plan/records/parts.ts';
 import { figure } from '../../../reference/figure.ts';
 import { exact } from '../../../report/quantity.ts';
 import { findThreadings, type Threading } from '../../building/threading.ts';
@@ -10,12 +11,11 @@ import { joisted } from './joist-examples.ts';
 
 const FROM = { bay: 'between two joists', a: 'beyond the first joist', b: 'beyond the last joist' } as const;
 
-/** "x 0": an edge of the void on the axis the pipe runs along. */
-function saidEdge({ meetings, openAt }: Threading): string[] {
+/** "x 0": a place at the edge of the void, on the axis the pipe runs along. */
+function saidEdge({ meetings }: Threading, p: Xyz): string {
   const body = meetings[0]?.pipe.body;
-  if (!body) return [];
-  const axis = Math.abs(body.b.x - body.a.x) >= Math.abs(body.b.y - body.a.y) ? 'x' : 'y';
-  return openAt.map((p) => `${axis} ${Math.round(p[axis])}`).sort();
+  const alongX = !body || Math.abs(body.b.x - body.a.x) >= Math.abs(body.b.y - body.a.y);
+  return alongX ? `x ${Math.round(p.x)}` : `y ${Math.round(p.y)}`;
 }
 
 function toFault(given: Given, all: readonly Threading[]): Fault[] {
@@ -32,12 +32,13 @@ function toFault(given: Given, all: readonly Threading[]): Fault[] {
   const named = { run: sayRun(given.plan, first.run), space: sayVoid(first.space), count: `${worst.meetings.length}` };
   const { answer } = worst;
   if (!answer) return [{ outcome: 'cantTell', ...shared, words: named, missing: ['the breadth of the joists'] }];
-  const open = saidEdge(worst);
+  const open = worst.openAt.map((p) => saidEdge(worst, p)).sort();
+  const { drillOn } = worst;
   return [
     {
       outcome: 'check',
       ...shared,
-      say: open.length > 0 ? 'fault' : 'closed',
+      say: open.length > 0 ? 'fault' : drillOn ? 'drillOn' : 'closed',
       words: {
         ...named,
         length: (worst.pipeMm / 1000).toFixed(1),
@@ -45,6 +46,8 @@ function toFault(given: Given, all: readonly Threading[]): Fault[] {
         from: FROM[answer.from],
         joints: answer.joints === 1 ? '1 joint' : `${answer.joints} joints`,
         open: sayAll(open),
+        more: drillOn ? (drillOn.joists === 1 ? '1 more joist' : `${drillOn.joists} more joists`) : '',
+        edge: drillOn ? saidEdge(worst, drillOn.at) : '',
       },
       wanted: answer.longest,
       working: answer.working,
@@ -126,6 +129,11 @@ export default defineRule({
       why: 'The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
       todo: 'Feed whole lengths in from outside the space at {open} if what stands there may be bored; or count the joints in, or use pipe that bends.',
     },
+    drillOn: {
+      title: '{run}: {length} m straight through {count} joists of the {space} cannot be put in whole',
+      why: 'The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
+      todo: 'Count the joints in, use pipe that bends, or drill on through {more} to {edge} and feed whole lengths in there, if what stands there may be bored.',
+    },
     closed: {
       title: '{run}: {length} m straight through {count} joists of the {space}, and no end to feed it from',
       why: 'The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
@@ -146,6 +154,7 @@ export default defineRule({
       found: { lo: 3400, hi: 3400, tolerance: 0.1 },
       from: 'the leg as drawn',
     },
+    { name: 'copper through six joists in the middle', given: () => row(500, 2700), expect: 'check' },
     { name: 'copper with a beam at each end', given: closed, expect: 'check' },
     { name: 'bendable pipe through eight joists', given: () => row(100, 3500, 'plastic', '22'), expect: 'pass' },
     { name: 'through one joist', given: () => row(100, 350), expect: 'pass' },

@@ -128,19 +128,23 @@ function end(given: Given, drain: CondensateDrain): Row[] {
       kind: 'fact',
       label: `Ends in: ${midSentence(sayPoint(given.plan, drain.end.point))}`,
       figure: null,
-      say: wants.word,
+      say: `wanted: ${wants.word}`,
       ids: [drain.end.point],
     },
   ];
 }
 
-/** What a pump has to do: how high above itself its pipe rises, and how far it goes. */
+/** What a pump has to do: how high above itself its pipe rises, and how far it goes on the level. */
 function pumping(drain: CondensateDrain): Row[] {
   const heights = drain.steps.flatMap((s) => [s.a?.at.z ?? null, s.b?.at.z ?? null]);
   const from = heights[0] ?? null;
   const known = heights.flatMap((z) => (z === null ? [] : [z]));
   const lift = from === null || known.length < heights.length ? null : (Math.max(...known) - from) / 1000;
   const mm = drain.steps.reduce((sum, s) => sum + s.edge.lengthMm.lo, 0);
+  const level = drain.steps.reduce(
+    (sum, { a, b }) => sum + (a && b ? Math.hypot(b.at.x - a.at.x, b.at.y - a.at.y) : Number.NaN),
+    0,
+  );
   const ids = [...drain.runs];
   return [
     {
@@ -150,7 +154,13 @@ function pumping(drain: CondensateDrain): Row[] {
       say: lift === null ? 'heights missing' : '',
       ids,
     },
-    { kind: 'fact', label: 'Pumps along', figure: roundQuantity(exact(mm / 1000, 'm', 1)), say: '', ids },
+    {
+      kind: 'fact',
+      label: 'Pumps along',
+      figure: Number.isNaN(level) ? null : roundQuantity(exact(level / 1000, 'm', 1)),
+      say: `${(mm / 1000).toFixed(1)} m of pipe in all`,
+      ids,
+    },
   ];
 }
 

@@ -17,7 +17,7 @@ interface Expected {
   readonly rule?: string;
   readonly ids?: readonly string[];
   readonly section?: string;
-  /** Heading of the section the row stands under, where one label stands under several. */
+  /** Heading or answer of the section the row stands under, where one label stands under several. */
   readonly under?: string;
   readonly row?: string;
   readonly outcome: string;
@@ -40,7 +40,7 @@ const isTold = (e: Expected): boolean => e.section !== undefined || e.rule !== u
 
 function rowOf(report: Report, e: Expected): Extract<Row, { label: string }> {
   const all = report.sections.find((s) => s.id === e.section)?.rows ?? [];
-  const start = e.under === undefined ? 0 : all.findIndex((r) => r.kind === 'heading' && r.label === e.under) + 1;
+  const start = e.under === undefined ? 0 : all.findIndex((r) => (r.kind === 'heading' || r.kind === 'answer') && r.label === e.under) + 1;
   if (e.under !== undefined && start === 0) throw new Error(`no heading "${e.under}" in ${e.section}`);
   const rows = all.slice(start);
   const found = rows.find((r): r is Extract<Row, { label: string }> => 'label' in r && r.label === e.row);

@@ -59,6 +59,14 @@ function bodiesOf(file: Buffer): Map<number, Body> {
   return bodies;
 }
 
+const key = (glyph = ''): string => glyph.toUpperCase().padStart(4, '0');
+
+/** Letters told by their numbers; the last one so many further on. */
+function chars(code = '', on: number): string {
+  const numbers = (code.match(/.{4}/g) ?? []).map((c) => Number.parseInt(c, 16));
+  return String.fromCharCode(...numbers.map((n, i) => (i === numbers.length - 1 ? n + on : n)));
+}
+
 /** Glyph to letters of every font of the file, by the name a page calls it. */
 function lettersOf(bodies: Map<number, Body>): Map<string, Map<string, string>> {
   const found = new Map<string, Map<string, string>>();
@@ -68,12 +76,16 @@ function lettersOf(bodies: Map<number, Body>): Map<string, Map<string, string>> 
       const map = bodies.get(Number(unicode))?.stream?.toString('latin1');
       if (name === undefined || map === undefined || name === 'ToUnicode') continue;
       const letters = found.get(name) ?? new Map<string, string>();
-      for (const [, glyph, code] of map.matchAll(/<([0-9A-Fa-f]+)>\s*<([0-9A-Fa-f]+)>\s*(?=[\r\n])/g)) {
-        const chars = (code ?? '').match(/.{4}/g) ?? [];
-        letters.set(
-          (glyph ?? '').toUpperCase(),
-          chars.map((c) => String.fromCharCode(Number.parseInt(c, 16))).join(''),
-        );
+      for (const [, rows] of map.matchAll(/beginbfchar([\s\S]*?)endbfchar/g)) {
+        for (const [, glyph, code] of (rows ?? '').matchAll(/<(\w+)>\s*<(\w+)>/g))
+          letters.set(key(glyph), chars(code, 0));
+      }
+      for (const [, rows] of map.matchAll(/beginbfrange([\s\S]*?)endbfrange/g)) {
+        for (const [, first, last, code] of (rows ?? '').matchAll(/<(\w+)>\s*<(\w+)>\s*<(\w+)>/g)) {
+          const from = Number.parseInt(first ?? '', 16);
+          for (let g = from; g <= Number.parseInt(last ?? '', 16); g++)
+            letters.set(key(g.toString(16)), chars(code, g - from));
+        }
       }
       found.set(name, letters);
     }
@@ -100,6 +112,8 @@ function paint(
   let points: [number, number][] = [];
   let stack: string[] = [];
   let font = '';
+  // Some writers set a line letter by letter.
+  let line = '';
   let artifact = 0;
   const nums = (n: number): number[] => stack.slice(-n).map(Number);
   const add = (x: number, y: number): void => {
@@ -141,14 +155,17 @@ function paint(
     else if (/^[bB]\*?$/.test(token)) end('both');
     else if (token === 'n') end(null);
     else if (token === 'Tf') font = (stack.at(-2) ?? '').slice(1);
-    else if (token === 'BMC' || token === 'BDC')
+    else if (token === 'ET') {
+      if (line !== '') into.text.push(line);
+      line = '';
+    } else if (token === 'BMC' || token === 'BDC')
       artifact += artifact > 0 || (stack.includes('/Artifact') && token === 'BMC') ? 1 : 0;
     else if (token === 'EMC') artifact = Math.max(0, artifact - 1);
     else if ((token === 'Tj' || token === 'TJ') && artifact === 0) {
       const glyphs = [...(stack.at(-1) ?? '').matchAll(/<([0-9A-Fa-f\s]*)>/g)].flatMap(
         ([, hex]) => hex?.match(/.{4}/g) ?? [],
       );
-      into.text.push(glyphs.map((g) => letters.get(font)?.get(g.toUpperCase()) ?? '').join(''));
+      line += glyphs.map((g) => letters.get(font)?.get(g.toUpperCase()) ?? '').join('');
     } else if (token === 'Do') inner((stack.at(-1) ?? '').slice(1), matrix);
     stack = [];
   }

@@ -99,9 +99,12 @@ function Sheets({ job }: { readonly job: SheetJob }) {
   );
 }
 
+/** What scrolls and holds no key of its own is reached with the tab key, so that the arrows can move it. */
+const byKeys = (element: HTMLElement | null): void => element?.setAttribute('tabindex', '0');
+
 function Pages({ sheets }: { readonly sheets: readonly Sheet[] }) {
   return (
-    <section className="print-pages-shown" aria-label="Pages">
+    <section ref={byKeys} className="print-pages-shown" aria-label="Pages">
       {sheets.length === 0 && <p className="print-none">No sheet is chosen.</p>}
       {sheets.map((s) => (
         <figure key={s.key}>

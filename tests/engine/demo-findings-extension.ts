@@ -8,7 +8,6 @@ function inEvery(option: Option): TrueFinding[] {
   const own = (id: string) => (option === 'A' ? id : `${id}-${option}`);
   const after = said('extension', 'after', option);
   const straight = (run: string, how: string) => after('check', 'structure/threading', [own(run), 'DV2'], how);
-  const unvented = (run: string, how: string) => after('cantTell', 'gas/in-void', [own(run), 'DV2'], how);
   const through = (run: string, how: string) => after('note', 'building/through-wall', [own(run)], how);
   return [
     after('stop', 'structure/joists', [own('D-g1'), 'DV1'], 'drops at x 900, the centreline of the second joist'),
@@ -21,9 +20,12 @@ function inEvery(option: Option): TrueFinding[] {
     straight('D-g2', 'y 9400 to 12960 through eight joists'),
     straight('D-h1', 'y 12910 to 11700 through three joists'),
     straight('D-r1', 'y 13060 to 8030 through eleven joists'),
-    unvented('D-g1', '2.5 m in the roof, and nobody told how it is ventilated'),
-    unvented('D-g2', '4.9 m in the same roof'),
-    unvented('D-g3', '1.3 m in the same roof'),
+    after(
+      'cantTell',
+      'gas/in-void',
+      [own('D-g1'), own('D-g2'), own('D-g3'), 'DV2'],
+      '2.5, 4.9 and 1.3 m in the roof, and nobody told how it is ventilated',
+    ),
     through('D-c1', 'old back wall at y 7850, beside the steel'),
     through('D-f1', 'old back wall at y 7850, beside the steel'),
     through('D-r1', 'old back wall at y 7850, beside the steel'),

@@ -6,12 +6,13 @@ import { boxAt, overlap } from '../labels/paper.ts';
 import { SCREEN, SIZE } from '../look/tokens.ts';
 import { planeOf } from '../pipes/plane.ts';
 import { notTwice } from './not-twice.ts';
+import { stateMark, words } from './reach-marks.ts';
 
 export interface ReachDrawing {
   /** Over the pipes. */
   readonly ways: readonly Item[];
-  /** Over everything, at a scale: how each end stands, and what is in the way. */
-  marks(mmPerPaperMm: number): readonly Item[];
+  /** Over everything, at a scale: how each end stands, and what is in the way. Words keep within what shows. */
+  marks(mmPerPaperMm: number, visible?: Box): readonly Item[];
   /** What the marks take at that scale, in mm of the plane: no label goes there. */
   taken(mmPerPaperMm: number): readonly Box[];
 }
@@ -36,69 +37,6 @@ const STRIP_MM = 0.5;
 const RADIUS_MM = 1.4;
 const ACROSS_MM = SIZE.mark / SCREEN.pxPerMm;
 
-const LETTER: Readonly<Record<string, string>> = { check: 'C', stop: 'S', cantTell: '?' };
-
-/** A level vial with its bubble in the middle, in paper mm about a place. */
-function vial(at: Vec, by: Vec): Item[] {
-  const [w, h, r] = [4.2, 1.75, 1.2];
-  const from = (x: number, y: number): Vec => [by[0] + x, by[1] + y];
-  const style: LineStyle = { ink: 'accent', pen: 0.45, dash: [], fit: false };
-  const shape: Vec[] = [
-    from(-w, -h + r),
-    from(-w + r, -h),
-    from(w - r, -h),
-    from(w, -h + r),
-    from(w, h - r),
-    from(w - r, h),
-    from(-w + r, h),
-    from(-w, h - r),
-  ];
-  const line = (offsetsMm: readonly Vec[], closed: boolean): Item => {
-    return { t: 'line', pts: offsetsMm.map(() => at), offsetsMm, style, ...(closed ? { closed } : {}) };
-  };
-  const paper: Item = {
-    t: 'line',
-    pts: [at, at],
-    offsetsMm: [from(-w, 0), from(w, 0)],
-    style: { ink: 'paper', pen: 2 * h, dash: [], fit: false },
-  };
-  return [
-    paper,
-    line(shape, true),
-    line([from(-1.4, -h), from(-1.4, h)], false),
-    line([from(1.4, -h), from(1.4, h)], false),
-    { t: 'mark', mark: 'tee', at, turnDeg: 0, ink: 'accent', offsetMm: by },
-  ];
-}
-
-function stateMark(at: Vec, state: ReachAnswer['state'], by: Vec): Item[] {
-  const leader: Item = {
-    t: 'line',
-    pts: [at, at],
-    offsetsMm: [
-      [0, 0],
-      [by[0] * 0.6, by[1] * 0.6],
-    ],
-    style: { ink: 'leader', pen: 0.25, dash: [], fit: false },
-  };
-  if (state === 'pass') return [leader, ...vial(at, by)];
-  const text = LETTER[state] ?? '';
-  return [leader, { t: 'mark', mark: `finding:${state}`, at, turnDeg: 0, ink: 'ink1', text, offsetMm: by }];
-}
-
-const words = (at: Vec, text: string, offsetMm: Vec): Item => ({
-  t: 'text',
-  at,
-  text,
-  size: 'flag',
-  weight: 600,
-  align: 'left',
-  ink: 'ink1',
-  turnDeg: 0,
-  halo: true,
-  offsetMm,
-});
-
 interface Drawn {
   readonly answer: ReachAnswer;
   readonly key: string;
@@ -114,7 +52,8 @@ function picked(answers: readonly ReachAnswer[], looked: string | null): readonl
 }
 
 function wayItems({ answer, key }: Drawn, parts: readonly (readonly Vec[])[], looked: string | null): Item[] {
-  const own = answer.state === 'pass' || answer.state === 'check' ? REACHED : STOPPED;
+  const ink = answer.state === 'cantTell' ? 'cantTell' : STOPPED.ink;
+  const own = answer.state === 'pass' || answer.state === 'check' ? REACHED : { ...STOPPED, ink };
   const back = looked !== null && key !== looked;
   const style = back ? BACK : own;
   const strip: LineStyle = { ink: 'paper', pen: style.pen + STRIP_MM, dash: [], fit: false, cap: 'butt' };
@@ -174,28 +113,30 @@ export function reachDrawing(
 ): ReachDrawing {
   const plane = view.kind === 'plan' ? planeOf(plan, view) : undefined;
   const place = (p: ReachAnswer['blocks'][number]['at']): Vec => plane?.at(p) ?? [p.x, p.y];
-  const here = plane ? picked(answers, looked).filter((a) => a.storey === plane.storey && a.way.length > 1) : [];
   const rank = (d: Drawn): number => (d.key === looked ? -1 : RANK[d.answer.state]);
-  const drawn = here
+  const all = (plane ? picked(answers, looked) : [])
     .flatMap((answer): Drawn[] => {
       const pts = answer.way.map(place);
       const end = pts[pts.length - 1];
-      return end ? [{ answer, key: reachKey(answer), pts, end }] : [];
+      return end && pts.length > 1 ? [{ answer, key: reachKey(answer), pts, end }] : [];
     })
     .sort((a, b) => rank(a) - rank(b) || a.pts.length - b.pts.length || (a.key < b.key ? -1 : 1));
+  const drawn = all.filter((d) => d.answer.storey === plane?.storey);
+  // Where it ends on another floor than it runs on, that floor shows how the end stands.
+  const below = all.filter((d) => !drawn.includes(d) && plan.points[d.answer.end]?.storey === plane?.storey);
   const parts = notTwice(drawn.map((d) => d.pts));
   const ways = drawn
     .map((d, i) => wayItems(d, parts[i] ?? [], looked))
     .reverse()
     .flat();
   const rings = spots(drawn, place);
-  const ringItems = rings.flatMap((r): Item[] => {
-    const ink = r.hard ? 'stop' : 'ink1';
-    const ring: Item = { t: 'mark', mark: 'spot', at: r.at, turnDeg: 0, ink, sizeMm: SPOT_MM };
-    const said = looked !== null && r.of.includes(looked);
-    return said ? [ring, words(r.at, r.what, [SPOT_MM + 1.2, 0])] : [ring];
-  });
-  const told = drawn.filter((d) => looked === null || d.key === looked);
+  const ringItems = (k: number, visible: Box | undefined) =>
+    rings.flatMap((r): Item[] => {
+      const ink = r.hard ? 'stop' : 'ink1';
+      const ring: Item = { t: 'mark', mark: 'spot', at: r.at, turnDeg: 0, ink, sizeMm: SPOT_MM };
+      return looked !== null && r.of.includes(looked) ? [ring, words(r.at, r.what, k, visible)] : [ring];
+    });
+  const told = [...drawn, ...below].filter((d) => looked === null || d.key === looked);
   const stand = (k: number) =>
     placed(
       told,
@@ -204,7 +145,10 @@ export function reachDrawing(
     );
   return {
     ways,
-    marks: (k) => [...ringItems, ...stand(k).flatMap(({ of, by }) => stateMark(of.end, of.answer.state, by))],
+    marks: (k, visible) => [
+      ...ringItems(k, visible),
+      ...stand(k).flatMap(({ of, by }) => stateMark(of.end, of.answer.state, by)),
+    ],
     taken: (k) => [
       ...stand(k).map(({ box }) => grown(box, k)),
       ...rings.map((r) => boxAt(r.at[0], r.at[1], 2 * SPOT_MM * k, 2 * SPOT_MM * k)),

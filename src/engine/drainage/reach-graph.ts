@@ -44,11 +44,12 @@ export function wayGraph(plan: Plan, storey: string, standing: Standing, asked: 
   const throughMm = Math.max(0, ...walls.map((w) => w.thicknessMm)) + 2 * OFF_WALL_MM + HAIR_MM;
   const index = askBoxes(rings.tree);
   const net = new WayNet();
+  const dwellings = new Together();
   const fields: (Foot & { readonly terminal: number; readonly region: number; readonly p: Xy })[] = [];
 
   const piece = (a: Xy, b: Xy, how: WayPiece['how'], region: number): WayPiece => {
     const outside = rings.closed ? region === OUTSIDE : null;
-    return { a, b, mm: distance(a, b), how, outside, passes: openings.passed(a, b) };
+    return { a, b, mm: distance(a, b), how, outside, region, passes: openings.passed(a, b) };
   };
   const inParty = (p: Xy): boolean => party.some((w) => inBody(w, p));
   const clear = (a: Xy, b: Xy): boolean =>
@@ -68,6 +69,7 @@ export function wayGraph(plan: Plan, storey: string, standing: Standing, asked: 
     if (!best || inParty(scale(add(at, best.at), 0.5))) return;
     const [from, to] = [net.station(edge, at), net.station(best.edge, best.at)];
     const inside = edge.region === OUTSIDE ? best.edge.region : edge.region;
+    if (edge.region !== OUTSIDE && best.edge.region !== OUTSIDE) dwellings.join(edge.region, best.edge.region);
     net.join(from, to, [piece(net.place(from), net.place(to), 'through', inside)]);
   };
 
@@ -75,9 +77,10 @@ export function wayGraph(plan: Plan, storey: string, standing: Standing, asked: 
   for (const edge of rings.edges) for (const at of [edge.a, edge.b]) cast(edge, at);
 
   const terminals = asked.map((p) => net.node(p));
+  const regions = asked.map((p) => rings.regionAt(p));
   asked.forEach((p, i) => {
     const terminal = terminals[i] ?? 0;
-    const region = rings.regionAt(p);
+    const region = regions[i] ?? OUTSIDE;
     const [first, ...others] = rings.feet(p, region, FREE_MM);
     const feet = first ? [first, ...others.filter((f) => clear(p, f.at))] : [];
     for (const { edge, at } of feet) {
@@ -110,7 +113,24 @@ export function wayGraph(plan: Plan, storey: string, standing: Standing, asked: 
       net.join(a.node, b.node, [piece(a.at, b.at, 'along', edge.region)]);
     });
   }
-  return { links: net.links, terminals };
+  // Spaces that hang together only over the outside are one dwelling, unless some wall is shared with another.
+  const sameDwelling = (a: number, b: number): boolean => party.length === 0 || dwellings.of(a) === dwellings.of(b);
+  return { links: net.links, terminals, regions, sameDwelling };
+}
+
+/** Which spaces hang together. */
+class Together {
+  private readonly into = new Map<number, number>();
+
+  of(space: number): number {
+    const next = this.into.get(space);
+    return next === undefined ? space : this.of(next);
+  }
+
+  join(a: number, b: number): void {
+    const [p, q] = [this.of(a), this.of(b)];
+    if (p !== q) this.into.set(Math.max(p, q), Math.min(p, q));
+  }
 }
 
 /** On a page with no wall: square, across first and then up. */

@@ -11,6 +11,8 @@ export interface WayPiece {
   readonly how: 'along' | 'across' | 'through' | 'open';
   /** Null where the plan has no closed space to be outside of. */
   readonly outside: boolean | null;
+  /** The closed space it lies in, or goes into. */
+  readonly region: number;
   readonly passes: readonly OpeningPass[];
 }
 
@@ -24,6 +26,10 @@ export interface WayGraph {
   readonly links: readonly (readonly Link[])[];
   /** Node of each place asked for, in the order they were given. */
   readonly terminals: readonly number[];
+  /** Space each of them stands in. */
+  readonly regions: readonly number[];
+  /** False for two spaces of which one belongs to another dwelling. */
+  sameDwelling(a: number, b: number): boolean;
 }
 
 /** Nodes on one edge nearer than this are one. */

@@ -9,6 +9,7 @@ import type { Xy, Xyz } from '../../plan/records/parts.ts';
 import { CLEAR_MM } from './reach-figures.ts';
 import type { WayPiece } from './reach-net.ts';
 import { compareIds } from './reach-order.ts';
+import { OUTSIDE } from './reach-rings.ts';
 
 /** A way straight down from the tail into a void under it, and through that. */
 export interface UnderWay {
@@ -55,7 +56,7 @@ function squareWay(space: Void, from: Xy, turn: Xy, to: Xy): WayPiece[] {
     return cuts.slice(1).map((t, i) => {
       const [p, q] = [at(cuts[i] ?? 0), at(t)];
       const within = inside.some(([lo, hi]) => lo <= (cuts[i] ?? 0) && hi >= t);
-      return { a: p, b: q, mm: length(p, q), how: 'across' as const, outside: !within, passes: [] };
+      return { a: p, b: q, mm: length(p, q), how: 'across' as const, outside: !within, region: OUTSIDE, passes: [] };
     });
   });
 }

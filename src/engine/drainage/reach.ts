@@ -1,4 +1,5 @@
 import { riseBetween } from '../../geometry/heights.ts';
+import { openingBox } from '../../geometry/opening-box.ts';
 import { distance } from '../../geometry/vec.ts';
 import type { Standing } from '../../geometry/wall-frame.ts';
 import { quantise } from '../../plan/units.ts';
@@ -38,6 +39,10 @@ function fallsFor(given: Given, service: ReachService): Falls | null {
   return wanted.is === 'known' && least.is === 'known' ? { wanted: wanted.lo, least: least.lo } : null;
 }
 
+/** A way to one end on the side wished for, round the openings to be avoided; null where there is none. */
+type Ways = (wish: Wish, avoid: ReadonlySet<string>) => Tried['pieces'] | null;
+const NONE: ReadonlySet<string> = new Set();
+
 interface Search {
   readonly given: Given;
   readonly standing: Standing;
@@ -59,28 +64,41 @@ function heightsOf({ given, falls, service }: Search, tail: Tail, end: Tail): He
   };
 }
 
+const opensFloor = (t: Tried): number => Number(t.how === 'under' && t.state !== 'stop');
+
 /** The better of two ways: how it stands, then whether a floor stays shut, then how much is in the way, then how long. */
 const byBetter = (a: Tried, b: Tried): number =>
   RANK[a.state] - RANK[b.state] ||
-  Number(a.how === 'under') - Number(b.how === 'under') ||
+  opensFloor(a) - opensFloor(b) ||
   a.blocks.length - b.blocks.length ||
   a.told.lengthMm - b.told.lengthMm;
 
-function tries(search: Search, tail: Tail, end: Tail, ways: readonly (Tried['pieces'] | null)[]): Tried[] {
+function tries(search: Search, tail: Tail, end: Tail, ways: Ways): Tried[] {
   const { given } = search;
   const heights = heightsOf(search, tail, end);
   const storey = given.plan.storeys[tail.point.storey];
   const above = tail.point.size.heightMm - tail.connection.at.z;
   const highestZ = storey ? storey.floorMm + storey.ceilingMm - above : Number.POSITIVE_INFINITY;
   const ask = { plan: given.plan, storey: tail.point.storey, heights, highestZ };
-  const found = WISHES.flatMap((how, i) => {
-    const pieces = ways[i];
-    return pieces ? [tryWay(ask, how, pieces)] : [];
+  const found = WISHES.flatMap((how) => {
+    const pieces = ways(how, NONE);
+    if (!pieces) return [];
+    const first = tryWay(ask, how, pieces);
+    // A sill can turn out too low once the end is known: another way may go round it.
+    const avoid = sillsIn(given, first, heights.floorZ);
+    const round = avoid.size > 0 ? ways(how, avoid) : null;
+    return round ? [first, tryWay(ask, how, round)] : [first];
   });
   // Relief water is to be seen where it runs: it is sent through no void.
   const under = search.service === 'condensate' && wayUnder(given.plan, search.standing, tail.place.at, end.place.at);
   if (under) found.push(tryUnder(ask, under));
   return found.sort(byBetter);
+}
+
+/** Openings in the way that a pipe could pass under if it need not lie so high. */
+function sillsIn(given: Given, tried: Tried, floorZ: number): ReadonlySet<string> {
+  const sills = tried.told.blocks.flatMap((b) => (b.id === null ? [] : [b.id]));
+  return new Set(sills.filter((id) => (openingBox(given.plan, id)?.bottomZ ?? floorZ) > floorZ));
 }
 
 const mm = (lo: number, hi: number, value: number): Quantity =>
@@ -89,7 +107,7 @@ const mm = (lo: number, hi: number, value: number): Quantity =>
 const worstOf = (states: readonly ReachAnswer['state'][]): ReachAnswer['state'] =>
   states.reduce((a, b) => (RANK[b] > RANK[a] ? b : a), 'pass');
 
-function answerFor(search: Search, tail: Tail, end: Tail, ways: readonly (Tried['pieces'] | null)[]): ReachAnswer {
+function answerFor(search: Search, tail: Tail, end: Tail, ways: Ways): ReachAnswer {
   const { given, service, falls } = search;
   const objections = objectionsTo(end, service);
   const all = tries(search, tail, end, ways);
@@ -186,13 +204,12 @@ function answers(given: Given): ReachAnswer[] {
         };
         const near = nearestEnds(tail, ends);
         const to = near.map((end) => at.get(keyOf(end)) ?? 0);
-        const ways = WISHES.map((wish) => waysFrom(graph, from, to, wish, fall));
+        const first = new Map(WISHES.map((wish) => [wish, waysFrom(graph, from, to, wish, fall, NONE)] as const));
         return near.map((end, i) =>
-          answerFor(
-            search,
-            tail,
-            end,
-            ways.map((w) => w[i] ?? null),
+          answerFor(search, tail, end, (wish, avoid) =>
+            avoid.size === 0
+              ? (first.get(wish)?.[i] ?? null)
+              : (waysFrom(graph, from, to.slice(i, i + 1), wish, fall, avoid)[0] ?? null),
           ),
         );
       });

@@ -3,7 +3,7 @@ import { reachKey } from '../../drawing/reach/reach-drawing.ts';
 import type { ReachAnswer } from '../../report/report.ts';
 import type { Row, Section } from '../../report/section.ts';
 import { lowerSheet } from '../app/screen.ts';
-import { useEditor, useReport } from '../app/use-session.ts';
+import { useEditor, useEditorState, useReport } from '../app/use-session.ts';
 import { reachShown } from '../stage/reach-shown.ts';
 import { choose } from './choose.ts';
 import { keyed } from './keyed.ts';
@@ -19,6 +19,27 @@ function answerOf(row: Extract<Row, { kind: 'verdict' }>, all: readonly ReachAns
   return found ? reachKey(found) : null;
 }
 
+/** To the floor the ways are on, where another is looked at. */
+function FloorKey({ answers }: { readonly answers: readonly ReachAnswer[] }) {
+  const editor = useEditor();
+  const shown = useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
+  const storeys = useEditorState((s) => s.plan.storeys);
+  const of = storeys[answers[0]?.storey ?? ''];
+  if (!of || answers.some((a) => a.storey === shown)) return null;
+  return (
+    <button
+      type="button"
+      className="key slight"
+      onClick={() => {
+        editor.setStorey(of.id);
+        lowerSheet();
+      }}
+    >
+      Show the {of.name.toLowerCase()}
+    </button>
+  );
+}
+
 /** Where water can run: the ways are on the plan while this is open. A tap on one brings it forward. */
 export function ReachChapter({ section }: { readonly section: Section }) {
   const editor = useEditor();
@@ -27,14 +48,17 @@ export function ReachChapter({ section }: { readonly section: Section }) {
   const { kept, looked } = useStore(reachShown);
   return (
     <>
-      <button
-        type="button"
-        className="key slight reach-key"
-        aria-pressed={kept}
-        onClick={() => reachShown.setState({ kept: !kept })}
-      >
-        Keep the ways on the plan
-      </button>
+      <div className="reach-keys">
+        <button
+          type="button"
+          className="key slight reach-key"
+          aria-pressed={kept}
+          onClick={() => reachShown.setState({ kept: !kept })}
+        >
+          Keep the ways on the plan
+        </button>
+        <FloorKey answers={answers} />
+      </div>
       {keyed(section.rows, sayRow).map(({ key, item: row }) => {
         if (row.kind !== 'verdict') {
           return (

@@ -9,7 +9,7 @@ import { useEditor, useReport, useSession } from '../app/use-session.ts';
 import { theme } from '../look/theme.ts';
 import { look } from '../look/tokens.ts';
 import { TraceShapes } from '../traces/trace-shapes.tsx';
-import { STILL_GROUPS, WORK_GROUPS } from './culled.ts';
+import { STILL_GROUPS, seenBox, WORK_GROUPS } from './culled.ts';
 import { drawCounts, type LayerName, type PaneName } from './draw-counts.ts';
 import { frameOf, shiftBetween } from './frame-of.ts';
 import { createLivePainter } from './live-painter.ts';
@@ -64,8 +64,8 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
   const picture = usePicture(sharp, hidden, findings, reach?.taken ?? null);
   const ways = useMemo(() => (reach ? [{ items: reach.ways }] : NO_PARTS), [reach]);
   const reachMarks = useMemo(
-    () => (reach ? [{ items: reach.marks(look.screen.pxPerMm * settled.mmPerPx) }] : NO_PARTS),
-    [reach, settled],
+    () => (reach ? [{ items: reach.marks(look.screen.pxPerMm * sharp.camera.mmPerPx, seenBox(sharp, 0)) }] : NO_PARTS),
+    [reach, sharp],
   );
 
   useEffect(() => onMarks(picture.marks), [picture.marks, onMarks]);

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boxOnWall } from '../../src/drawing/building/box-on-wall.ts';
 import { spanRange } from '../../src/drawing/building/span-items.ts';
+import { retaken } from '../../src/editor/tools/void-retake.ts';
 import { intoWall } from '../../src/geometry/wall-frame.ts';
 import { asking } from './asking.ts';
 import { drawn } from './drawn.ts';
@@ -262,6 +263,22 @@ describe('what is done to a void', () => {
       { x: 9500, y: 9500 },
     ];
     expect(editor.run('void.cutHole', { void: id, hole: outside })).toMatchObject({ ok: false });
+  });
+
+  test('walls that move leave the outline; it is taken from the room again, and assumed joists keep off the wall', () => {
+    const { editor, v } = chosen();
+    const { plan, chosen: looked } = state(editor);
+    expect(retaken(plan, v(), looked)).toBeNull();
+    const west = Object.values(plan.walls).find((w) => w.a.x === 0 && w.b.x === 0);
+    const first = v().joists?.first.x ?? 0;
+    editor.run('wall.move', { wall: west?.id, by: { x: -500, y: 0 } });
+    expect(Math.min(...v().outline.map((p) => p.x))).toBe(50);
+    const change = retaken(state(editor).plan, v(), looked);
+    editor.run('void.set', { void: v().id, change: change ?? {} });
+    expect(Math.min(...v().outline.map((p) => p.x))).toBeCloseTo(-450, 3);
+    expect(v().joists?.first.x).toBeCloseTo(first - 500, 3);
+    editor.undo();
+    expect(Math.min(...v().outline.map((p) => p.x))).toBe(50);
   });
 
   test('turned joists forget single ones; told figures are assumed no longer', () => {

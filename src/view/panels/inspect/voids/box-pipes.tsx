@@ -1,66 +1,61 @@
 import { boxOnWall, outlineOnWall } from '../../../../drawing/building/box-on-wall.ts';
+import { voidHeights } from '../../../../geometry/void-stretches.ts';
+import type { Void } from '../../../../plan/records/building.ts';
 import type { Row } from '../../../../report/section.ts';
 import { useEditor, useEditorState, useReport } from '../../../app/use-session.ts';
 import { RowView } from '../../rows/row-view.tsx';
 import { showIds } from '../../show-ids.ts';
+import { leastBox, rowsOfBox } from './box-rows.ts';
 import type { VoidPart } from './void-part.ts';
 
 const SECTION = 'boxing';
 const NONE: readonly Row[] = [];
-
-const idsOf = (row: Row): readonly string[] => ('ids' in row ? row.ids : []);
-
-/** The least size of a box as the report tells it: facts in mm, called by what they are. */
-function leastOf(rows: readonly Row[]): { readonly width: number | null; readonly depth: number | null } {
-  const figure = (word: RegExp): number | null => {
-    const found = rows.find((r) => r.kind === 'fact' && word.test(r.label) && r.figure?.unit === 'mm');
-    return found?.kind === 'fact' && found.figure ? (found.figure.value ?? found.figure.hi) : null;
-  };
-  return { width: figure(/width|wide/i), depth: figure(/depth|deep/i) };
-}
 
 /** The pipes in a box in their order, and the least box round them, as the report has it. */
 export function BoxPipes({ record, disabled, set }: VoidPart) {
   const editor = useEditor();
   const plan = useEditorState((s) => s.plan);
   const section = useReport((s) => s.report?.sections.find((one) => one.id === SECTION));
-  const rows = section?.rows.filter((row) => idsOf(row).includes(record.id)) ?? NONE;
+  const rows = section ? rowsOfBox(section.rows, record.id) : NONE;
   if (rows.length === 0) return <p className="inspect-says">No pipe runs in it yet.</p>;
+  const numbered = rows.map((row, at) => ({ row, at }));
+  const least = leastBox(rows);
   const on = boxOnWall(plan, record);
   const wall = on && plan.walls[on.wall];
-  const { width, depth } = leastOf(rows);
-  const fits = on && wall && !on.into && width !== null && depth !== null;
-  const same =
-    fits && Math.round(on.toS - on.fromS) === Math.round(width) && Math.round(on.depthMm) === Math.round(depth);
+  const heights = voidHeights(plan, record);
+  const now = least?.across === 'along' ? on && on.toS - on.fromS : heights && heights.top - heights.bottom;
+  const can = least !== null && wall !== undefined && on !== undefined && !on.into && now !== undefined;
+  const same = can && Math.round(now) === least.acrossMm && Math.round(on.depthMm) === least.outMm;
+  const makeItSo = (): void => {
+    if (!can || disabled) return;
+    const along = least.across === 'along' ? { toS: on.fromS + least.acrossMm } : {};
+    const top: Partial<Void> =
+      least.across === 'height' && record.bottom
+        ? { top: { ...record.bottom, mm: record.bottom.mm + least.acrossMm } }
+        : {};
+    set({ outline: outlineOnWall(wall, { ...on, ...along, depthMm: least.outMm }), ...top });
+  };
   return (
-    <div className="void-part">
-      {rows
-        .map((row, i) => ({ row, i }))
-        .map(({ row, i }) => (
-          <RowView
-            key={i}
-            row={row}
-            doing={{
-              title: 'Boxing',
-              paler: false,
-              second: true,
-              onChoose: () => {},
-              onShow: (ids) => showIds(editor, ids),
-            }}
-          />
-        ))}
-      {fits && !same && (
-        <button
-          type="button"
-          className="key"
-          aria-disabled={disabled}
-          onClick={() =>
-            !disabled && set({ outline: outlineOnWall(wall, { ...on, toS: on.fromS + width, depthMm: depth }) })
-          }
-        >
-          Make it so: {Math.round(width)} by {Math.round(depth)}
+    <fieldset className="plain-set void-part">
+      <legend className="field-label">Pipes in it, in order</legend>
+      {numbered.map(({ row, at }) => (
+        <RowView
+          key={at}
+          row={row}
+          doing={{
+            title: 'Boxing',
+            paler: false,
+            second: true,
+            onChoose: () => {},
+            onShow: (ids) => showIds(editor, ids),
+          }}
+        />
+      ))}
+      {can && !same && (
+        <button type="button" className="key" aria-disabled={disabled} onClick={makeItSo}>
+          Make it so: {least.acrossMm} by {least.outMm}
         </button>
       )}
-    </div>
+    </fieldset>
   );
 }

@@ -8,7 +8,8 @@ export function VoidOutline({ record, disabled, set }: VoidPart) {
   const walls = useEditorState((s) => s.plan.walls);
   const chosen = useEditorState((s) => s.chosen);
   const change = walls ? retaken(editor.store.getState().plan, record, chosen) : null;
-  if (change === null) return null;
+  if (change === null)
+    return <p className="inspect-says">Its outline stays where it was drawn; should walls move, take it again here.</p>;
   return (
     <div className="void-part">
       <p className="inspect-says">This outline is not that of the room: it stays where it was drawn when walls move.</p>

@@ -7,7 +7,7 @@ export function DemoList() {
     <ul className="demo-list">
       {DEMO_HOUSES.map(({ id, name, about }) => (
         <li key={id}>
-          <button type="button" aria-label={`open the demo ${name}: ${about}`} onClick={() => void openDemo(id)}>
+          <button type="button" aria-label={`Open the demo ${name}: ${about}`} onClick={() => void openDemo(id)}>
             <span className="demo-name">{name}:</span> {about}
           </button>
         </li>

@@ -73,9 +73,9 @@ export async function openFileFromDevice(): Promise<void> {
 
 /** The invented houses that come with the tool. */
 export const DEMO_HOUSES = [
-  { id: 'flat', name: 'flat', about: 'combi to the outside wall of the kitchen' },
-  { id: 'semi', name: 'semi', about: 'system boiler beside an unvented cylinder' },
-  { id: 'extension', name: 'extension', about: 'no drain nearby, four ways out for condensate' },
+  { id: 'flat', name: 'Flat', about: 'combi to the kitchen wall' },
+  { id: 'semi', name: 'Semi', about: 'boiler beside the cylinder' },
+  { id: 'extension', name: 'Extension', about: 'no drain for condensate' },
 ] as const;
 export type DemoHouse = (typeof DEMO_HOUSES)[number]['id'];
 

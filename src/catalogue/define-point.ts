@@ -33,6 +33,8 @@ export interface FieldSpec {
   readonly help?: string;
   /** Fields of one heading stand together, folded away until they are wanted. Left out: among the first. */
   readonly under?: string;
+  /** Found in this house, or set in it: no part of what an appliance's sheet says. */
+  readonly survey?: boolean;
 }
 
 /** Does water or gas start here, or is it used up here? */

@@ -34,6 +34,9 @@ export const inputBasisField: FieldSpec = choiceField(
   'The data plate says which. Not told: both are tried.',
 );
 
+/** What was found or set in this house, and goes with no sheet. */
+export const found = (spec: FieldSpec): FieldSpec => ({ ...spec, survey: true });
+
 /** Fields that are only asked once the appliance's own sheet is at hand. */
 export const fromSheet = (...specs: readonly FieldSpec[]): readonly FieldSpec[] =>
   specs.map((spec) => ({ ...spec, under: 'From its sheet' }));

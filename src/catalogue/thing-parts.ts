@@ -15,9 +15,13 @@ export interface ThingParts {
   readonly sureness: Point['sureness'];
 }
 
+/** Keys of what a sheet says of a kind: all it asks but what is found or set in the house. */
+const sheetKeys = (kind: string): ReadonlySet<string> =>
+  new Set(pointKinds.get(kind)?.fields.flatMap((f) => (f.survey === true ? [] : [f.key])));
+
 /** A thing's fields as a point may carry them; what no form asks (from a newer version) stays with the thing. */
 function fieldsOf(thing: Thing): Fields {
-  const asked = new Set(pointKinds.get(thing.kind)?.fields.map((f) => f.key));
+  const asked = sheetKeys(thing.kind);
   return Object.fromEntries(
     Object.entries(thing.fields).flatMap(([key, value]): [string, Field][] => {
       const read = v.safeParse(field, value);
@@ -43,11 +47,13 @@ export function partsOf(thing: Thing): ThingParts {
 
 /** Everything a point knows of its appliance, as a thing to be kept. */
 export function thingFrom(point: Point, id: string, name: string): Thing {
+  const keys = sheetKeys(point.kind);
+  const fields = Object.fromEntries(Object.entries(point.fields).filter(([key]) => keys.has(key)));
   return {
     id,
     kind: point.kind,
     name,
-    fields: { ...point.fields, ...(point.sureness === 'assumed' ? { [SHEET_READ]: false } : {}) },
+    fields: { ...fields, ...(point.sureness === 'assumed' ? { [SHEET_READ]: false } : {}) },
     size: { ...point.size },
     connections: point.connections.map((c) => ({ ...c, at: { ...c.at } })),
   };

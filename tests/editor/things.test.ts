@@ -130,12 +130,14 @@ describe('a thing of one’s own', () => {
 
   test('is kept from a point, and reads back the same', () => {
     const { editor, id, point } = placed(generic('combi24'));
-    editor.run('point.set', { point: id, change: {}, fields: { inputKwHeating: 25 } });
+    editor.run('point.set', { point: id, change: {}, fields: { inputKwHeating: 25, rangeRatedKw: 12 } });
     const outcome = editor.run('thing.keep', { point: id, name: ' Back boiler ' });
     const made = outcome.ok ? (outcome.made[0] ?? '') : '';
     const thing = editor.store.getState().plan.things[made];
     expect(thing).toMatchObject({ name: 'Back boiler', fields: { inputKwHeating: 25, sheetRead: false } });
     expect(point().thing).toBe(made);
+    // How far somebody turned this one down is no part of its sheet.
+    expect(thing && 'rangeRatedKw' in thing.fields).toBe(false);
     expect(thing && sheetChanges(point(), thing)).toEqual([]);
     expect(thingFrom(point(), made, 'Back boiler')).toEqual(thing);
     editor.run('thing.delete', { thing: made });

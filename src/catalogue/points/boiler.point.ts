@@ -1,5 +1,5 @@
 import { definePoint, type Fields, type Size } from '../define-point.ts';
-import { choiceField, fromSheet, inputBasisField, numberField, yesNoField } from '../field-specs.ts';
+import { choiceField, found, fromSheet, inputBasisField, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { boxed } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -24,11 +24,13 @@ const fields = [
   inputBasisField,
   numberField('hotLPerMin', 'Hot water', 'litres a minute', { max: 40 }),
   yesNoField('roomSealed', 'Room-sealed'),
-  ...fromSheet(
+  found(
     numberField('rangeRatedKw', 'Heating turned down to', 'kW', {
       max: 70,
       help: 'It can be turned up again, so it does not shrink the load.',
     }),
+  ),
+  ...fromSheet(
     numberField('outputKw', 'Heat output', 'kW', {
       max: 70,
       help: 'An output is no load: the heat input sizes the pipe.',

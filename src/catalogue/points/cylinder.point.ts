@@ -1,5 +1,5 @@
 import { definePoint } from '../define-point.ts';
-import { choiceField, numberField, yesNoField } from '../field-specs.ts';
+import { choiceField, found, fromSheet, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { round } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -9,11 +9,18 @@ const fields = [
   numberField('coilKw', 'Coil', 'kW', { max: 60 }),
   yesNoField('unvented', 'Unvented'),
   choiceField('valveOutlet', 'Safety valve outlet', { 'G1/2': 'G 1/2', 'G3/4': 'G 3/4', G1: 'G 1' }),
-  choiceField(
-    'tundish',
-    'Tundish',
-    { found: 'found on survey', missing: 'missing' },
-    'Only where none is drawn: what was seen at its safety valve.',
+  found(
+    choiceField(
+      'tundish',
+      'Tundish',
+      { found: 'found on survey', missing: 'missing' },
+      'Only where none is drawn: what was seen at its safety valve.',
+    ),
+  ),
+  ...fromSheet(
+    numberField('inletMaxBar', 'Cold inlet, highest pressure', 'bar', { max: 20 }),
+    numberField('emptyKg', 'Weight to lift, empty', 'kg', { max: 500 }),
+    numberField('fullKg', 'Weight to carry, full', 'kg', { max: 3000 }),
   ),
 ];
 

@@ -1,5 +1,5 @@
 import { definePoint } from '../define-point.ts';
-import { choiceField, numberField, textField, yesNoField } from '../field-specs.ts';
+import { choiceField, found, fromSheet, numberField, textField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { round } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -8,13 +8,20 @@ const fields = [
   numberField('litres', 'Holds', 'litres', { max: 2000 }),
   yesNoField('unvented', 'Unvented'),
   choiceField('valveOutlet', 'Safety valve outlet', { 'G1/2': 'G 1/2', 'G3/4': 'G 3/4', G1: 'G 1' }),
-  choiceField(
-    'tundish',
-    'Tundish',
-    { found: 'found on survey', missing: 'missing' },
-    'Only where none is drawn: what was seen at its safety valve.',
+  found(
+    choiceField(
+      'tundish',
+      'Tundish',
+      { found: 'found on survey', missing: 'missing' },
+      'Only where none is drawn: what was seen at its safety valve.',
+    ),
   ),
   textField('heatedBy', 'Heated by'),
+  ...fromSheet(
+    numberField('inletMaxBar', 'Cold inlet, highest pressure', 'bar', { max: 20 }),
+    numberField('emptyKg', 'Weight to lift, empty', 'kg', { max: 500 }),
+    numberField('fullKg', 'Weight to carry, full', 'kg', { max: 3000 }),
+  ),
 ];
 
 export default definePoint({

@@ -49,7 +49,13 @@ export function ThingForm({ thing }: { readonly thing: Thing }) {
         help="Assumed: a point made from it is drawn dashed until its sheet was read."
         onChoose={(read) => keep({ fields: { ...thing.fields, [SHEET_READ]: read } }, 'where its figures are from')}
       />
-      <FieldForm specs={kind.fields} values={parts.fields} disabled={false} open onSet={setField} />
+      <FieldForm
+        specs={kind.fields.filter((f) => f.survey !== true)}
+        values={parts.fields}
+        disabled={false}
+        open
+        onSet={setField}
+      />
       <h3>Case</h3>
       <div className="triple">
         {SIZES.map(({ key, label }) => (

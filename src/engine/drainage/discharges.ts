@@ -1,3 +1,5 @@
+import { pointFrame } from '../../geometry/hosting.ts';
+import { distance3 } from '../../geometry/vec.ts';
 import type { Point } from '../../plan/records/pipework.ts';
 import { tube } from '../../reference/tubes.ts';
 import { between, type Quantity } from '../../report/quantity.ts';
@@ -40,15 +42,21 @@ export interface Discharges {
   tundishesOf(vessel: Point): readonly Point[];
 }
 
-const same = (a: string, b: string): boolean => {
-  const [x, y] = [a.trim().toLowerCase(), b.trim().toLowerCase()];
-  return x !== '' && y !== '' && (x === y || x.includes(y) || y.includes(x));
-};
+const plain = (name: string): string => name.trim().toLowerCase();
+const same = (a: string, b: string): boolean => a !== '' && b !== '' && (a === b || a.includes(b) || b.includes(a));
 
-/** Does a tundish say it serves this? By id, or by what the thing is called. */
-function saysItServes(tundish: Point, thing: Point): boolean {
+function awayFrom(given: Given, a: Point, b: Point): number {
+  const [p, q] = [pointFrame(given.plan, a)?.origin, pointFrame(given.plan, b)?.origin];
+  return p && q ? distance3(p, q) : Number.POSITIVE_INFINITY;
+}
+
+/** The vessel a tundish says it serves: by id, else the nearest of those that are called so. */
+function servedBy(given: Given, tundish: Point, byName: ReadonlyMap<string, readonly Point[]>): Point | undefined {
   const serves = tundish.fields.serves;
-  return typeof serves === 'string' && serves !== '' && (serves === thing.id || same(serves, thing.name));
+  if (typeof serves !== 'string' || plain(serves) === '') return undefined;
+  const called = [...byName].filter(([name]) => same(name, plain(serves))).flatMap(([, points]) => points);
+  const byId = [...byName.values()].flat().find((v) => v.id === serves);
+  return byId ?? called.sort((a, b) => awayFrom(given, tundish, a) - awayFrom(given, tundish, b))[0];
 }
 
 function sizeOf({ edge }: DrainStep): number | null {
@@ -92,18 +100,31 @@ function work(given: Given): Discharges {
   const reliefs = drains.filter(isRelief);
   const vessels = standing.filter((p) => VESSELS.has(p.kind) && p.fields.unvented !== false);
   const tundishes = standing.filter((p) => p.kind === 'tundish');
-  const tundishesOf = (vessel: Point): Point[] =>
-    tundishes.filter(
-      (t) => saysItServes(t, vessel) || valvePipes.some((d) => d.from?.id === vessel.id && d.to?.id === t.id),
-    );
-  const fed = (tundish: Point | null): Point[] =>
-    tundish === null ? [] : vessels.filter((v) => tundishesOf(v).some((t) => t.id === tundish.id));
+  const byName = new Map<string, Point[]>();
+  for (const v of vessels) byName.set(plain(v.name), [...(byName.get(plain(v.name)) ?? []), v]);
+  const ofVessel = new Map<string, Point[]>();
+  const pair = (vessel: Point, tundish: Point): void => {
+    const now = ofVessel.get(vessel.id) ?? [];
+    if (!now.includes(tundish)) ofVessel.set(vessel.id, [...now, tundish]);
+  };
+  for (const { from, to } of valvePipes) if (from && to?.kind === 'tundish') pair(from, to);
+  // What is drawn goes before what is said.
+  const drawnTo = new Set(valvePipes.flatMap(({ to }) => to?.id ?? []));
+  for (const tundish of tundishes.filter((t) => !drawnTo.has(t.id))) {
+    const vessel = servedBy(given, tundish, byName);
+    if (vessel) pair(vessel, tundish);
+  }
+  const ofTundish = new Map<string, Point[]>();
+  for (const v of vessels)
+    for (const t of ofVessel.get(v.id) ?? []) ofTundish.set(t.id, [...(ofTundish.get(t.id) ?? []), v]);
+  const boilersInto = new Set(reliefs.flatMap((r) => r.end?.point ?? []));
+  const tundishesOf = (vessel: Point): readonly Point[] => ofVessel.get(vessel.id) ?? [];
   const tundishPipes = drains
     .filter((d) => !isRelief(d) && !isValve(d))
     .map((d): TundishPipe => {
       const tundish = pointOf(d.source);
-      const serving = fed(tundish);
-      const byBoiler = reliefs.some((r) => tundish !== null && r.end?.point === tundish.id);
+      const serving = tundish === null ? [] : (ofTundish.get(tundish.id) ?? []);
+      const byBoiler = tundish !== null && boilersInto.has(tundish.id);
       return {
         ...d,
         tundish,

@@ -4,7 +4,7 @@ import { distance3 } from '../../geometry/vec.ts';
 import { voidFinder } from '../../geometry/void-stretches.ts';
 import { wallFinder } from '../../geometry/wall-crossings.ts';
 import type { Plan } from '../../plan/plan.ts';
-import type { Xyz } from '../../plan/records/parts.ts';
+import type { Xy, Xyz } from '../../plan/records/parts.ts';
 import { standingBuilding } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
 import type { DrainStep } from './drains.ts';
@@ -37,6 +37,21 @@ function layers(plan: Plan): Layer[] {
     return { storey: s.id, bottom, top: s.floorMm + s.ceilingMm };
   });
 }
+
+interface PlanBox {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
+function planBox(of: readonly Xy[]): PlanBox {
+  const [xs, ys] = [of.map((p) => p.x), of.map((p) => p.y)];
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+}
+
+const touch = (a: PlanBox, b: PlanBox): boolean =>
+  a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
 
 interface Zone extends RoundPart {
   readonly rank: number;
@@ -80,14 +95,24 @@ export function surroundings(given: Given): Surroundings {
   const walls = wallFinder(plan, standing);
   const levels = layers(plan);
   const lowest = levels[0]?.storey;
-  const faces = new Map(levels.map((l) => [l.storey, roomFaces(plan, l.storey, standing).faces] as const));
+  const faces = new Map(
+    levels.map(
+      (l) =>
+        [
+          l.storey,
+          roomFaces(plan, l.storey, standing).faces.map((face) => ({ face, box: planBox(face.outline) })),
+        ] as const,
+    ),
+  );
   const told = [...faces.values()].some((f) => f.length > 0);
 
   const rooms = (a: Xyz, b: Xyz, lengthMm: number): Zone[] =>
     levels.flatMap((level) => {
       const upright = between(a.z, b.z, level.bottom, level.top);
       if (!upright) return [];
-      return (faces.get(level.storey) ?? []).flatMap((face) =>
+      const near = planBox([a, b]);
+      const met = (faces.get(level.storey) ?? []).filter(({ box }) => touch(box, near));
+      return met.flatMap(({ face }) =>
         clipToArea(a, b, face.outline, face.holes).flatMap((flat): Zone[] => {
           const part = shared(flat, upright);
           if (!part) return [];

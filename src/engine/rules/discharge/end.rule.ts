@@ -94,7 +94,7 @@ export default defineRule<Params>({
   since: '1',
   basis: 'requirement',
   lifeSafety: true,
-  cites: [{ source: 'approved-document-g-quoted', clause: '3.60 to 3.63', table: 'discharge-limits' }],
+  cites: [{ source: 'document-g-quoted', clause: '3.60 to 3.63', table: 'discharge-limits' }],
   needs: ['where and how it ends'],
   params: () => ({
     low: figure('discharge-limits', 'low end', 'mm'),

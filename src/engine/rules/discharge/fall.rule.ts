@@ -83,7 +83,7 @@ export default defineRule<Params>({
   since: '1',
   basis: 'requirement',
   lifeSafety: true,
-  cites: [{ source: 'approved-document-g-quoted', clause: '3.56(b)', table: 'discharge-limits' }],
+  cites: [{ source: 'document-g-quoted', clause: '3.56(b)', table: 'discharge-limits' }],
   needs: ['heights of the pipe'],
   params: () => ({ least: figure('discharge-limits', 'fall', 'mmPerM') }),
   judge: (given, { least }) => discharges(given).tundishPipes.flatMap((d) => judgePipe(given, d, least)),

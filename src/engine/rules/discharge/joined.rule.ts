@@ -93,7 +93,7 @@ export default defineRule<Params>({
   since: '1',
   basis: 'requirement',
   lifeSafety: true,
-  cites: [{ source: 'approved-document-g-quoted', clause: '3.59', table: 'discharge-joined' }],
+  cites: [{ source: 'document-g-quoted', clause: '3.59', table: 'discharge-joined' }],
   needs: ['sizes of the pipes that are joined'],
   params: () => ({ larger: figure('discharge-joined', 'common pipe', 'sizes') }),
   judge,

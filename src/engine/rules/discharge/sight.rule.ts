@@ -1,5 +1,5 @@
 import { connectionPlace, pointFrame } from '../../../geometry/hosting.ts';
-import { faceAt, roomFaces } from '../../../geometry/rooms.ts';
+import { faceAt, type RoomFace, roomFaces } from '../../../geometry/rooms.ts';
 import type { Point } from '../../../plan/records/pipework.ts';
 import { standingBuilding } from '../../clearance/crossings.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
@@ -9,20 +9,25 @@ import { atPlace } from '../../places.ts';
 import { midSentence, sayPoint } from '../../say-names.ts';
 import { vessel } from './houses.ts';
 
-function roomsApart(given: Given, a: Point, b: Point): boolean {
+function roomsApart(given: Given, faces: readonly RoomFace[], a: Point, b: Point): boolean {
   if (a.storey !== b.storey) return true;
   const [p, q] = [pointFrame(given.plan, a), pointFrame(given.plan, b)];
   if (!p || !q) return false;
-  const { faces } = roomFaces(given.plan, a.storey, standingBuilding(given.network));
   const [x, y] = [faceAt(faces, p.origin), faceAt(faces, q.origin)];
   return x !== undefined && y !== undefined && x !== y;
 }
 
 function judge(given: Given): Fault[] {
   const all = discharges(given);
+  const known = new Map<string, readonly RoomFace[]>();
+  const facesOf = (storey: string): readonly RoomFace[] => {
+    const faces = known.get(storey) ?? roomFaces(given.plan, storey, standingBuilding(given.network)).faces;
+    known.set(storey, faces);
+    return faces;
+  };
   return all.vessels.flatMap((v) =>
     all.tundishesOf(v).flatMap((t): Fault[] => {
-      const apart = roomsApart(given, v, t);
+      const apart = roomsApart(given, facesOf(v.storey), v, t);
       if (!apart && t.fields.seen !== false) return [];
       const at = connectionPlace(given.plan, t.id, 'in')?.at;
       return [

@@ -68,7 +68,7 @@ export default defineRule({
   since: '1',
   basis: 'requirement',
   lifeSafety: true,
-  cites: [{ source: 'approved-document-g-quoted', clause: 'table of sizes', table: 'discharge-d2' }],
+  cites: [{ source: 'document-g-quoted', clause: 'table of sizes', table: 'discharge-d2' }],
   needs: ['outlet of the safety valve', 'size, length and bends of the pipe'],
   params: () => Object.fromEntries(valveOutlets().map((o) => [o, figure('discharge-d1', o, 'size')])),
   judge: (given) => discharges(given).tundishPipes.flatMap((d) => judgePipe(given, d)),

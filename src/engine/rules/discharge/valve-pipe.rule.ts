@@ -58,7 +58,7 @@ export default defineRule({
   lifeSafety: true,
   cites: [
     { source: 'water-fittings-guidance', clause: 'G19.3' },
-    { source: 'approved-document-g-quoted', clause: 'table of sizes', table: 'discharge-d1' },
+    { source: 'document-g-quoted', clause: 'table of sizes', table: 'discharge-d1' },
   ],
   needs: ['outlet of the safety valve', 'size of the pipe'],
   params: () => ({ 'G1/2': figure('discharge-d1', 'G1/2', 'size'), 'G3/4': figure('discharge-d1', 'G3/4', 'size') }),

@@ -51,7 +51,7 @@ export function give(plan: Plan, chosen: Case): Given {
   const clashes = once(() => findClashes(network, index(), counts));
   const crossings = once(() => findCrossings(network, index().pipes, counts));
   const voidParts = once(() => findVoidParts(network, index().pipes, counts));
-  const joistMeetings = once(() => findJoistMeetings(voidParts()));
+  const joistMeetings = once(() => findJoistMeetings(plan, voidParts()));
   return {
     plan,
     case: chosen,

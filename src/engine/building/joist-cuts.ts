@@ -1,7 +1,8 @@
 import { tubeOdMm } from '../../catalogue/tubes.ts';
-import type { JoistCrossing } from '../../geometry/joist-lines.ts';
+import { type JoistCrossing, joistsMet } from '../../geometry/joist-lines.ts';
 import { alongLine } from '../../geometry/segments.ts';
-import { distance3 } from '../../geometry/vec.ts';
+import { cross, direction, distance3, length, sub } from '../../geometry/vec.ts';
+import type { Plan } from '../../plan/plan.ts';
 import type { Joists, Void } from '../../plan/records/building.ts';
 import { constant, figure } from '../../reference/figure.ts';
 import type { Pipe } from '../clearance/pipes.ts';
@@ -25,6 +26,8 @@ export interface JoistMeeting {
 
 /** Nearer along than this to the way the joists run, a pipe lies in the timber instead of crossing it. */
 const LENGTHWISE_DEG = constant('heat-beside-cold', 'parallel', 'degrees');
+
+const TOUCHING_MM = constant('pipe-clearance', 'touching', 'mm');
 
 export function cutJudgement(): CutJudgement {
   const room = figure('joist-judgement', 'hole room', 'mm');
@@ -54,13 +57,36 @@ function readingOf(part: VoidPart, joists: Joists, met: JoistCrossing, judge: Cu
   return joistCut(met.aboveBottomMm, joists.depthMm, tubeOdMm(part.pipe.edge.tube) ?? null, judge);
 }
 
+/** Does the piece stand upright, or run the way the joists run? */
+function runsAlong({ pipe }: VoidPart, joists: Joists): boolean {
+  const d = sub(pipe.body.b, pipe.body.a);
+  const flat = length(d);
+  if (flat === 0) return true;
+  return Math.abs(cross(direction(joists.wayDeg), d)) / flat < Math.sin((LENGTHWISE_DEG * Math.PI) / 180);
+}
+
+/**
+ * Joists a part meets. One that stands or runs along beside a joist meets it with its side and not only with its
+ * middle; pressed against it by less than what counts as touching it does not.
+ */
+function metBy(plan: Plan, part: VoidPart, joists: Joists, odMm: number | null): readonly JoistCrossing[] {
+  if (odMm === null || joists.breadthMm === null || !runsAlong(part, joists)) return part.joists;
+  const { a, b } = part.pipe.body;
+  const lengthMm = distance3(a, b);
+  if (lengthMm === 0) return part.joists;
+  const breadthMm = joists.breadthMm + Math.max(0, odMm - 2 * TOUCHING_MM);
+  const widened = { ...part.space, joists: { ...joists, breadthMm } };
+  return joistsMet(plan, widened, a, b, [part.fromMm / lengthMm, part.toMm / lengthMm]);
+}
+
 /** Every joist that new pipe meets inside a void, in the order of legs. Pipe that is there already has its holes. */
-export function findJoistMeetings(parts: readonly VoidPart[]): JoistMeeting[] {
+export function findJoistMeetings(plan: Plan, parts: readonly VoidPart[]): JoistMeeting[] {
   const judge = cutJudgement();
   return parts.flatMap((part) => {
     const { joists } = part.space;
     if (!joists || part.pipe.edge.state !== 'new') return [];
-    return part.joists.map((met): JoistMeeting => {
+    const odMm = tubeOdMm(part.pipe.edge.tube) ?? null;
+    return metBy(plan, part, joists, odMm).map((met): JoistMeeting => {
       return {
         pipe: part.pipe,
         run: part.pipe.run,
@@ -68,7 +94,7 @@ export function findJoistMeetings(parts: readonly VoidPart[]): JoistMeeting[] {
         joists,
         met,
         alongMm: alongJoist(joists, met.at),
-        odMm: tubeOdMm(part.pipe.edge.tube) ?? null,
+        odMm,
         reading: readingOf(part, joists, met, judge),
       };
     });

@@ -101,6 +101,8 @@ export const joistExamples: readonly Example[] = [
   { name: 'let in from below', given: () => across(600, 2409, {}, { size: '15x0.7' }), expect: 'check' },
   { name: 'holes above the centre line', given: () => across(1200, 2540), expect: 'check' },
   { name: 'a drop inside a joist', given: () => drop(), expect: 'stop' },
+  { name: 'along, half inside a joist', given: () => beside(30), expect: 'stop' },
+  { name: 'along, pressed against a joist', given: () => beside(35), expect: 'pass' },
   { name: 'across trusses', given: () => across(1200, 2500, { kind: 'truss' }), expect: 'stop' },
   { name: 'through joists that may not be cut', given: () => across(1200, 2500, { mayBeCut: false }), expect: 'stop' },
   { name: 'through joists 100 deep', given: () => across(1200, 2450, { depthMm: 100 }), expect: 'stop' },
@@ -150,5 +152,13 @@ function drop(): Plan {
   return joisted().run('r', 'cold', [
     [1200, 600, 2690],
     [1200, 600, 1000],
+  ]).plan;
+}
+
+/** Along the joist at y 600, its middle so far from the joist's own. */
+function beside(off: number): Plan {
+  return joisted().run('r', 'cold', [
+    [100, 600 + off, 2500],
+    [3900, 600 + off, 2500],
   ]).plan;
 }

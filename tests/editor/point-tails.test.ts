@@ -46,8 +46,9 @@ test('a tail that a pipe meets stays', () => {
 test('a sheet whose tails lie elsewhere takes the pipes along', () => {
   const { editor, point, plan, tails } = withPipe();
   const connections = tails().map((c) => (c.id === 'gas' ? { ...c, at: { ...c.at, x: 120 } } : c));
-  const thing = { id: 't', kind: 'boiler', name: 'sheet', fields: {}, connections };
+  const thing = { id: 't', kind: 'boiler', name: 'sheet', fields: { type: 'combi', liftKg: 30 }, connections };
   expect(editor.run('point.sheet', { point, thing })).toMatchObject({ ok: true });
+  expect(plan().points[point]).toMatchObject({ thing: 't', fields: { liftKg: 30 } });
   const ends = Object.values(plan().legs).flatMap((l) => [plan().nodes[l.a], plan().nodes[l.b]]);
   const [a, b] = ends.map((n) => n && nodePlace(plan(), n)?.at);
   expect(a?.y).toBeCloseTo(1120, 3);

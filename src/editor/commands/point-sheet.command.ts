@@ -30,7 +30,7 @@ export default defineCommand({
     record.thing = thing.id;
     record.size = parts.size;
     record.sureness = parts.sureness;
-    Object.assign(record.fields, parts.fields);
+    record.fields = { ...record.fields, ...parts.fields };
     return made;
   },
   example(plan, rng) {

@@ -46,7 +46,9 @@ export function setTails(
     return by.x === 0 && by.y === 0 && by.z === 0 ? [] : [{ point, connection: c.id, by }];
   });
   const made = moves.length === 0 ? [] : moveThings(draft, moves, ctx);
-  const record = draft.points[point] ?? refuse('That point is no longer there.');
-  record.connections = tails.map((c) => ({ ...c, at: { ...c.at } }));
+  const moved = draft.points[point] ?? refuse('That point is no longer there.');
+  // What a move leaves is taken over as it is, and may not be written to.
+  const record = { ...moved, connections: tails.map((c) => ({ ...c, at: { ...c.at } })) };
+  draft.points[point] = record;
   return { record, made };
 }

@@ -11,9 +11,10 @@ import type { Spaces } from './spaces.ts';
 
 const GAP_MM = 3;
 const PEN_MM = 0.35;
-/** Of the height of a column: what the answer and the key may take, so that something is left for the findings. */
+/** Of the height of a column: what the answer may take. */
 const ANSWER_PART = 0.42;
-const KEY_PART = 0.5;
+/** Left for the findings at the least, under a key that is as long as it has to be. */
+const SETTLE_MM = 22;
 
 interface Beside {
   readonly plan: Plan;
@@ -32,12 +33,12 @@ type Put = (x: number, y: number, w: number, most: number) => Piece | null;
 export function columnPrims(what: Beside, { column, across }: Spaces): Prim[] {
   const { plan, report, fragments, here, findingsSheet } = what;
   const settle = { plan, all: report.findings, here, sheet: findingsSheet };
-  const puts: readonly { readonly put: Put; readonly part: number }[] = [
+  const puts: readonly { readonly put: Put; readonly most: number }[] = [
     ...(what.answer
-      ? [{ put: ((x, y, w, most) => answerPiece(report, x, y, w, most)) as Put, part: ANSWER_PART }]
+      ? [{ put: ((x, y, w, most) => answerPiece(report, x, y, w, most)) as Put, most: column.h * ANSWER_PART }]
       : []),
-    { put: (x, y, w, most) => keyPiece(plan, fragments, x, y, w, most), part: KEY_PART },
-    { put: (x, y, w, most) => settlePiece(settle, x, y, w, most), part: 1 },
+    { put: (x, y, w, most) => keyPiece(plan, fragments, x, y, w, most), most: column.h },
+    { put: (x, y, w, most) => settlePiece(settle, x, y, w, most), most: column.h },
   ];
   const prims: Prim[] = [];
   const pad = GAP_MM;
@@ -53,13 +54,14 @@ export function columnPrims(what: Beside, { column, across }: Spaces): Prim[] {
   }
   prims.push(rule([column.x - pad, column.y - pad], [column.x - pad, column.y + column.h + pad], PEN_MM));
   let y = column.y;
-  for (const { put, part } of puts) {
-    const left = column.y + column.h - y;
-    const piece = put(column.x, y, column.w, Math.min(left, column.h * part));
+  for (const [i, { put, most }] of puts.entries()) {
+    const last = i === puts.length - 1;
+    const left = column.y + column.h - y - (last ? 0 : SETTLE_MM);
+    const piece = put(column.x, y, column.w, Math.min(left, most));
     if (!piece) continue;
     prims.push(...piece.prims);
     y += piece.h + GAP_MM;
-    if (part < 1) prims.push(rule([column.x, y - GAP_MM / 2], [column.x + column.w, y - GAP_MM / 2], 0.2));
+    if (!last) prims.push(rule([column.x, y - GAP_MM / 2], [column.x + column.w, y - GAP_MM / 2], 0.2));
   }
   return prims;
 }

@@ -8,11 +8,11 @@ const NEAR_MM = 3;
 /** What a sheet has to have room for, and the single things that lie far outside it. */
 export interface Extent {
   readonly all: Box;
-  /** The house and its pipes: what decides the scale. */
+  /** The house and its pipes: what decides the scale. A door that opens outwards does not. */
   readonly house: Box;
 }
 
-const HOUSE: ReadonlySet<string> = new Set(['walls', 'openings', 'rooms', 'voids', 'legs', 'stretches', 'items']);
+const HOUSE: ReadonlySet<string> = new Set(['walls', 'rooms', 'voids', 'legs', 'stretches', 'items']);
 
 /** A boundary or a neighbour's window may lie far from the house: it does not make the house smaller on paper. */
 export function extentOf(fragments: readonly Fragment[]): Extent {

@@ -49,10 +49,12 @@ function hasPipes(plan: Plan, alive: Alive, plane: FacePlane): boolean {
   });
 }
 
-/** Faces of walls that have pipes on them or the boiler before them, by floor and name; those of one name are numbered. */
-export function facesOf({ plan, chosen }: SheetJob): Face[] {
+/** Looked for once for each job: every face asks about every pipe. */
+const found = new WeakMap<SheetJob, readonly Face[]>();
+
+function findFaces({ plan, chosen }: SheetJob): Face[] {
   const alive = livesOf(plan, chosen);
-  const found = Object.values(plan.walls)
+  const faces = Object.values(plan.walls)
     .filter((wall) => alive.has('walls', wall.id))
     .flatMap((wall) =>
       SIDES.flatMap((side): Face[] => {
@@ -64,11 +66,18 @@ export function facesOf({ plan, chosen }: SheetJob): Face[] {
       }),
     );
   const level = (f: Face): number => plan.storeys[f.wall.storey]?.floorMm ?? 0;
-  found.sort((a, b) => level(a) - level(b) || (a.title < b.title ? -1 : a.title > b.title ? 1 : 0));
+  faces.sort((a, b) => level(a) - level(b) || (a.title < b.title ? -1 : a.title > b.title ? 1 : 0));
   const times = new Map<string, number>();
-  return found.map((face) => {
+  return faces.map((face) => {
     const n = (times.get(face.title) ?? 0) + 1;
     times.set(face.title, n);
     return n === 1 ? face : { ...face, title: `${face.title}, ${n}` };
   });
+}
+
+/** Faces of walls that have pipes on them or the boiler before them, by floor and name; those of one name are numbered. */
+export function facesOf(job: SheetJob): readonly Face[] {
+  const known = found.get(job) ?? findFaces(job);
+  found.set(job, known);
+  return known;
 }

@@ -22,15 +22,19 @@ interface Line {
   readonly weight?: 400 | 600;
 }
 
+/** The outcome in a word, where the title does not say it itself. */
+const titled = (f: Finding): string =>
+  f.title.startsWith(OUTCOME[f.outcome]) ? f.title : `${OUTCOME[f.outcome]}: ${f.title}`;
+
 function linesOf(f: Finding, report: Report): Line[] {
   const titleOf = (source: string): string => report.sources.find((s) => s.id === source)?.title ?? source;
   const cites = f.cites.map((c) => `${titleOf(c.source)}, ${c.clause}`);
   const lines: Line[] = [
-    { text: `${OUTCOME[f.outcome]}: ${f.title}`, size: SHEET_TEXT.title, weight: 600 },
+    { text: titled(f), size: SHEET_TEXT.title, weight: 600 },
     { text: sayFound(f), weight: 600 },
     { text: f.why },
     { text: f.todo, weight: 600 },
-    { text: f.more > 0 ? `At ${f.more} more places.` : '' },
+    { text: f.more > 0 ? `At ${f.more} more ${f.more === 1 ? 'place' : 'places'}.` : '' },
     { text: f.unverified ? 'Unverified: a figure in this was not read on its page.' : '' },
     { text: [...new Set(cites)].join('; '), size: SHEET_TEXT.caption },
   ];

@@ -10,6 +10,7 @@ import { LINE, type Piece, PRINT, paragraph, SHEET_TEXT, words } from './ink.ts'
 const ROW_MM = 3.9;
 const LINE_MM = 18;
 const TAG_MM = 2.4;
+const MARK_MM = 1.8;
 const NAME_MM = 9;
 
 const draw = (item: Item, x: number, y: number): Prim[] => primsOf(item, sheetFrame(1, [0, 0], [x, y]), PRINT);
@@ -79,6 +80,19 @@ const MARKS = [
   { mark: 'tee', name: 'tee' },
 ] as const;
 
+/** The marks side by side: each says what it is right beside it. */
+function marksRow(marks: readonly (typeof MARKS)[number][], w: number): Row[] {
+  const prims = (x: number, y: number): Prim[] =>
+    marks.flatMap(({ mark, name }, i) => {
+      const left = x + (i * w) / MARKS.length;
+      return [
+        ...draw({ t: 'mark', mark, at: [0, 0], turnDeg: 0, ink: 'ink1' }, left + MARK_MM, y),
+        words(name, { x: left + 2.4 * MARK_MM, y }),
+      ];
+    });
+  return marks.length === 0 ? [] : [{ prims, tag: '', name: '' }];
+}
+
 /** The lines, marks and letters of one sheet, and no others. */
 export function keyPiece(
   plan: Plan,
@@ -107,12 +121,9 @@ export function keyPiece(
     ...(has.there ? [sample('there', false, 'there, stays')] : []),
     ...(has.assumed ? [sample('there', true, 'assumed, not seen')] : []),
     ...(has.strip ? [sample('strip', false, 'to be taken out')] : []),
-    ...MARKS.filter((m) => has.marks.has(m.mark)).map(
-      ({ mark, name }): Row => ({
-        prims: (px, py) => draw({ t: 'mark', mark, at: [0, 0], turnDeg: 0, ink: 'ink1' }, px + LINE_MM / 2, py),
-        tag: '',
-        name,
-      }),
+    ...marksRow(
+      MARKS.filter((m) => has.marks.has(m.mark)),
+      w,
     ),
   ];
   const prims: Prim[] = [];

@@ -56,6 +56,12 @@ export default function HelpSheet() {
             </tr>
           ))}
           <tr>
+            <th scope="row">print</th>
+            <td>
+              <kbd>Ctrl P</kbd>
+            </td>
+          </tr>
+          <tr>
             <th scope="row">this page</th>
             <td>
               <kbd>?</kbd>

@@ -96,7 +96,6 @@ const SURE: Readonly<Record<string, string>> = {
   derived: 'worked out',
   practice: 'trade practice',
   memory: 'unverified',
-  none: 'no page relied on',
 };
 
 function sourceBlocks(report: Report, w: number): Block[] {
@@ -104,7 +103,10 @@ function sourceBlocks(report: Report, w: number): Block[] {
   return [
     headingBlock('Sources of the figures', w),
     ...report.sources.map((s) =>
-      textBlock(`${s.title}: ${SURE[s.sureness] ?? s.sureness}`, w, { size: SHEET_TEXT.caption, under: 0.8 }),
+      textBlock(SURE[s.sureness] === undefined ? s.title : `${s.title}: ${SURE[s.sureness]}`, w, {
+        size: SHEET_TEXT.caption,
+        under: 0.8,
+      }),
     ),
   ];
 }

@@ -15,12 +15,14 @@ const SEEN: LineStyle = { ink: 'batten', pen: PEN.batten, dash: [], fit: false }
 /** Nobody has looked: the thin dash of things that are hidden. */
 const ASSUMED: LineStyle = { ink: 'batten', pen: PEN.batten, dash: [1.6, 0.8], fit: false };
 const HIDDEN: LineStyle = { ink: 'batten', pen: PEN.batten, dash: [0.8, 0.6], fit: false };
-const TRIMMER: LineStyle = { ...SEEN, pen: 0.35 };
+const TRIMMER: LineStyle = { ...SEEN, pen: 0.5 };
 
 /** Shown at this breadth where none was told, so that its kind shows. */
 const USUAL_SHARE = 0.12;
 /** Slants of a metal web go along the joist by so many breadths. */
 const WEB_BREADTHS = 6;
+/** More slants than this in one joist is a broken breadth. */
+const MOST_SLANTS = 200;
 /** Either side of the middle, as a part of the breadth. */
 const WEB_SHARE = 0.12;
 
@@ -45,7 +47,7 @@ const beside = ({ line, side }: Drawn, mm: number): [Vec, Vec] => [
 function zigzag(d: Drawn): Vec[] {
   const { a, b } = d.line;
   const length = Math.hypot(b.x - a.x, b.y - a.y);
-  const n = Math.max(2, Math.round(length / (d.breadth * WEB_BREADTHS)));
+  const n = Math.min(MOST_SLANTS, Math.max(2, Math.round(length / (d.breadth * WEB_BREADTHS))));
   return Array.from({ length: n + 1 }, (_, i): Vec => {
     const t = i / n;
     const off = (d.breadth / 2) * (i % 2 === 0 ? -1 : 1);

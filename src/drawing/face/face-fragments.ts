@@ -34,11 +34,11 @@ function shell(plan: Plan, plane: FacePlane, alive: Alive): Fragment[] {
   }));
   const wishes: Wish[] = [];
   if (slabs) {
-    const fill = slabs.solid ? 'slab' : 'void';
     for (const slab of [slabs.over, slabs.under]) {
       if (slab.upTo - slab.from < 1) continue;
+      const fill = slab.solid ? 'slab' : 'void';
       solid.push({ t: 'area', rings: [rectangle(whole, slab.from, slab.upTo)], fill, edge: EDGE });
-      if (slabs.solid) {
+      if (slab.solid) {
         const at = [whole.upTo, (slab.from + slab.upTo) / 2] as const;
         wishes.push({ w: 'flag', at, what: 'slab, no cuts', how: null, rank: 5, along: [at, at], clearMm: 0.5 });
       }

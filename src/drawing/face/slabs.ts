@@ -1,11 +1,26 @@
+import { voidHeights } from '../../geometry/void-stretches.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { FacePlane } from '../pipes/plane.ts';
 
-/** Thickness of what lies over and under a storey, and whether it is the kind that may not be cut. */
-export interface Slabs {
-  readonly over: { readonly from: number; readonly upTo: number };
-  readonly under: { readonly from: number; readonly upTo: number };
+/** What lies over or under a storey; `solid` where it is the kind that may not be cut. */
+export interface SlabPart {
+  readonly from: number;
+  readonly upTo: number;
   readonly solid: boolean;
+}
+
+export interface Slabs {
+  readonly over: SlabPart;
+  readonly under: SlabPart;
+}
+
+/** Does a slab of the storey lie between two levels? One whose heights nobody knows may lie anywhere. */
+export function slabBetween(plan: Plan, storey: string, from: number, upTo: number): boolean {
+  return Object.values(plan.voids).some((v) => {
+    if (v.kind !== 'slab' || v.storey !== storey) return false;
+    const heights = voidHeights(plan, v);
+    return !heights || (heights.bottom < upTo - 1 && heights.top > from + 1);
+  });
 }
 
 /** Over: up to the floor above, or as thick as this floor where nothing is above. Under: this floor's own build-up. */
@@ -17,10 +32,13 @@ export function slabsOf(plan: Plan, plane: FacePlane): Slabs | undefined {
     .map((s) => s.floorMm)
     .filter((z) => z > ceiling)
     .sort((a, b) => a - b)[0];
-  const solid = Object.values(plan.voids).some((v) => v.kind === 'slab' && v.storey === storey.id);
+  const part = (from: number, upTo: number): SlabPart => ({
+    from,
+    upTo,
+    solid: slabBetween(plan, storey.id, from, upTo),
+  });
   return {
-    over: { from: ceiling, upTo: above ?? ceiling + storey.buildUpMm },
-    under: { from: storey.floorMm - storey.buildUpMm, upTo: storey.floorMm },
-    solid,
+    over: part(ceiling, above ?? ceiling + storey.buildUpMm),
+    under: part(storey.floorMm - storey.buildUpMm, storey.floorMm),
   };
 }

@@ -8,6 +8,7 @@ import type { Item, LineStyle, Vec } from '../display-list.ts';
 import { joistZ } from '../face/face-void.ts';
 import { rectangle } from '../face/face-wall.ts';
 import { joistBox } from '../face/joist-section.ts';
+import { slabBetween } from '../face/slabs.ts';
 import { PEN } from '../look/tokens.ts';
 
 const EDGE: LineStyle = { ink: 'wallEdge', pen: PEN.opening, dash: [], fit: false };
@@ -49,11 +50,17 @@ export function sectionItems(
   const across = { from: left, upTo: right };
   const { floorMm: floor } = storey;
   const ceiling = floor + storey.ceilingMm;
-  const solid = Object.values(plan.voids).some((v) => v.storey === storeyId && v.kind === 'slab');
   const slab = (low: number, high: number): Item[] =>
     high - low < 1
       ? []
-      : [{ t: 'area', rings: [rectangle(across, low, high)], fill: solid ? 'slab' : 'wall', edge: EDGE }];
+      : [
+          {
+            t: 'area',
+            rings: [rectangle(across, low, high)],
+            fill: slabBetween(plan, storeyId, low, high) ? 'slab' : 'wall',
+            edge: EDGE,
+          },
+        ];
   const level = (z: number, style: LineStyle): Item => ({
     t: 'line',
     pts: [

@@ -28,7 +28,7 @@ export function InspectVoid({ id }: { readonly id: string }) {
   const part = { record, disabled, set };
   return (
     <>
-      <TextBox label={`Name of this ${kind}`} value={record.name} disabled={disabled} onSet={(name) => set({ name })} />
+      <TextBox label="Name" value={record.name} disabled={disabled} onSet={(name) => set({ name })} />
       {isBox(kind) && <VoidBox {...part} />}
       {(kind === 'ceiling' || kind === 'floor') && <VoidJoists {...part} />}
       {kind === 'slab' && <VoidLayers {...part} />}
@@ -44,9 +44,9 @@ export function InspectVoid({ id }: { readonly id: string }) {
         onChoose={(mayBeCut) => set({ mayBeCut })}
       />
       <SurenessKeys sureness={record.sureness} disabled={disabled} onChoose={(sureness) => set({ sureness })} />
-      <FateKeys id={id} surveyed={record.option === null} />
+      {kind === 'boxing' && <FateKeys id={id} surveyed={record.option === null} />}
       <div className="key-row end-keys">
-        <DeleteKey of={{ map: 'voids', id }} word={kind} />
+        <DeleteKey of={{ map: 'voids', id }} word={kind === 'ceiling' || kind === 'floor' ? `${kind} void` : kind} />
       </div>
     </>
   );

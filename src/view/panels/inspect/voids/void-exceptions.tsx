@@ -14,7 +14,7 @@ const WHATS = [
 export function VoidExceptions({ record, disabled }: VoidPart) {
   const { run } = useChange();
   const start = useVoidTask();
-  const exceptions = record.joists?.exceptions ?? [];
+  const exceptions = [...(record.joists?.exceptions ?? [])].sort((a, b) => a.index - b.index);
   const change = (index: number, to: { offsetMm: number; what: string } | null): boolean =>
     run('void.joist', { void: record.id, index, change: to });
   return (

@@ -17,7 +17,10 @@ export interface Threading {
   readonly answer: RigidAnswer | null;
   /** Where the line leaves the void, for each end that nothing bars. */
   readonly openAt: readonly Xyz[];
-  /** The end that would be open with the fewest joists more drilled; null where one is open, or a beam bars both. */
+  /**
+   * The end that would be open with the fewest joists more drilled; null where one is open, where beams
+   * bar both, or where that would be as many again.
+   */
   readonly drillOn: { readonly joists: number; readonly at: Xyz } | null;
 }
 
@@ -81,7 +84,9 @@ function rowOf(given: Given, meetings: readonly JoistMeeting[]): Row | null {
     ],
     baysMm: row.slice(from + 1, to + 1).map((j, i) => j.fromMm - (row[from + i]?.toMm ?? j.fromMm)),
     openAt: open.map((end) => end.at),
-    drillOn: open.length === 0 && fewest ? { joists: fewest.joists, at: fewest.at } : null,
+    // Nobody drills more joists to feed a pipe in than it goes through.
+    drillOn:
+      open.length === 0 && fewest && fewest.joists < meetings.length ? { joists: fewest.joists, at: fewest.at } : null,
   };
 }
 

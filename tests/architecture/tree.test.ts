@@ -40,6 +40,7 @@ const roles: Readonly<Record<string, string>> = {
   item: 'src/catalogue/items/',
   command: 'src/editor/commands/',
   tool: 'src/editor/tools/',
+  sheet: 'src/drawing/sheet/kinds/',
 };
 
 const roleOf = (path: string): string | undefined => /\.([a-z]+)\.ts$/.exec(path)?.[1];

@@ -202,7 +202,11 @@ describe('the room tool', () => {
     expect(editor.store.getState().history.undo).toEqual([]);
     editor.run('room.delete', { room: id.kitchen });
     hand.tap(3000, 1500);
-    expect(Object.values(editor.store.getState().plan.rooms)).toMatchObject([{ seed: { x: 3000, y: 1500 } }]);
+    expect(editor.store.getState().ask?.title).toBe('What is this room?');
+    press(editor, 'use kitchen');
+    expect(Object.values(editor.store.getState().plan.rooms)).toMatchObject([
+      { name: 'Kitchen', seed: { x: 3000, y: 1500 } },
+    ]);
     hand.tap(-2000, 1500);
     // Where nothing is closed it is a corner of a room to come; Enter gives the place a name all the same.
     press(editor, 'Enter');

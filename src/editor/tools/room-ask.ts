@@ -1,5 +1,5 @@
 import { ROOM_USES } from '../../catalogue/room-uses.ts';
-import type { Ask, InHand } from '../editor-api.ts';
+import type { Ask, AskKey, InHand } from '../editor-api.ts';
 import type { Quarter } from './room-box.ts';
 import { sizesKeys } from './wall-ask.ts';
 
@@ -25,6 +25,22 @@ export function typeSize(now: TypedSizes, key: string): TypedSizes | undefined {
 
 export const saySizes = ({ across, up }: TypedSizes): string => (up === null ? across : `${across} x ${up}`);
 
+const usesKeys = ({ roomUse }: InHand): AskKey[] =>
+  ROOM_USES.map(({ id, label }) => ({ key: `use ${id}`, label: label.toLowerCase(), on: id === roomUse }));
+
+/** Keys to a row where nothing else is asked. */
+const IN_ROW = 4;
+
+/** What the pad shows once a closed space was tapped. */
+export function nameAsk(inHand: InHand): Ask {
+  const keys = usesKeys(inHand);
+  const rows = Array.from({ length: Math.ceil(keys.length / IN_ROW) }, (_, i) =>
+    keys.slice(i * IN_ROW, (i + 1) * IN_ROW),
+  );
+  const enter = inHand.roomUse === '' ? 'no name' : 'as before';
+  return { title: 'What is this room?', figure: null, unit: '', says: [], rows, enter };
+}
+
 /** What the pad shows once a corner of a room is there. */
 export function roomAsk(typed: TypedSizes, way: Quarter, inHand: InHand, note: string | null): Ask {
   const both = typed.up !== null && typed.up !== '';
@@ -42,7 +58,7 @@ export function roomAsk(typed: TypedSizes, way: Quarter, inHand: InHand, note: s
         { key: 'ArrowUp', label: 'up', on: way.up > 0 },
         { key: 'ArrowDown', label: 'down', on: way.up < 0 },
       ],
-      ROOM_USES.map(({ id, label }) => ({ key: `use ${id}`, label: label.toLowerCase(), on: id === inHand.roomUse })),
+      usesKeys(inHand),
       sizesKeys(inHand.sizes === 'middle' ? 'inside' : inHand.sizes, ['inside', 'outside']),
     ],
     enter: both ? 'draw' : typed.across === '' ? 'only a name' : 'by',

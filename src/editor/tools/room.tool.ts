@@ -9,7 +9,7 @@ import { SLOP_PX } from '../input/tolerance.ts';
 import { storeyOf } from '../panes.ts';
 import { at3 } from './chain-of-corners.ts';
 import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
-import { roomAsk, type TypedSizes, typeSize, roomUseOf } from './room-ask.ts';
+import { nameAsk, roomAsk, roomUseOf, type TypedSizes, typeSize } from './room-ask.ts';
 import { freeQuarter, type Quarter, type RoomBox, roomBox } from './room-box.ts';
 import { sizesOf } from './wall-ask.ts';
 
@@ -120,14 +120,30 @@ function draw(ctx: Ctx): string {
   return leave(ctx);
 }
 
-/** Names the space about a place; one that has a name already is chosen, so that it can be changed. */
-function nameAt(ctx: Ctx, seed: Xy): string {
-  const space = spaceAt(ctx, seed);
-  const there = space?.rooms[0];
+/** A space that was tapped is asked what it is; one that has a name already is chosen, so that it can be changed. */
+function askAt(ctx: Ctx, seed: Xy): string {
+  const there = spaceAt(ctx, seed)?.rooms[0];
   if (there !== undefined) {
     ctx.select([{ map: 'rooms', id: there }]);
     return leave(ctx);
   }
+  ctx.memory.start = seed;
+  ctx.ask(nameAsk(ctx.inHand));
+  return 'naming';
+}
+
+function nameKey(ctx: Ctx, input: KeyInput): string | undefined {
+  const use = roomUseOf(input.key);
+  const { start } = ctx.memory;
+  if (input.key === 'Escape') return leave(ctx);
+  if (!start || (use === undefined && input.key !== 'Enter')) return undefined;
+  if (use !== undefined) ctx.setInHand({ roomUse: use });
+  return nameAt(ctx, start);
+}
+
+/** Names the space about a place by the use in hand. */
+function nameAt(ctx: Ctx, seed: Xy): string {
+  const space = spaceAt(ctx, seed);
   const use = ctx.inHand.roomUse;
   const name = roomName(use, new Set(Object.values(ctx.plan.rooms).map((r) => r.name)));
   const outcome = ctx.commit('room.add', { storey: storeyOf(ctx.state.panes), seed, name, use });
@@ -160,12 +176,22 @@ function key(ctx: Ctx, input: KeyInput): string | undefined {
   return 'sizing';
 }
 
+function press(ctx: Ctx, event: ToolEvent): void {
+  const pick = event.snap({ only: ONLY });
+  Object.assign(ctx.memory, blank(), {
+    start: { x: pick.at.x, y: pick.at.y },
+    caught: pick.word,
+    pressed: event.screen,
+  });
+  look(ctx, event);
+}
+
 const slid = ({ memory }: Ctx, event: ToolEvent): boolean =>
   memory.pressed !== null && apart(memory.pressed, event.screen) >= SLOP_PX[event.kind];
 
 /**
  * Draws a room from corner to corner in one drag, or from a corner that is tapped by its sizes; walls that stand already
- * are taken. A tap in a closed space names it.
+ * are taken. A tap in a closed space asks what it is, and names it.
  */
 export default defineTool<Memory>({
   id: 'room',
@@ -178,11 +204,21 @@ export default defineTool<Memory>({
     idle: {
       move: look,
       down(ctx, event) {
-        const pick = event.snap({ only: ONLY });
-        const start = { x: pick.at.x, y: pick.at.y };
-        Object.assign(ctx.memory, { start, caught: pick.word, pressed: event.screen });
-        look(ctx, event);
+        press(ctx, event);
         return 'placing';
+      },
+      cancel: leave,
+    },
+    naming: {
+      down(ctx, event) {
+        ctx.ask(null);
+        press(ctx, event);
+        return 'placing';
+      },
+      key: nameKey,
+      changed(ctx) {
+        ctx.ask(nameAsk(ctx.inHand));
+        return undefined;
       },
       cancel: leave,
     },
@@ -204,7 +240,7 @@ export default defineTool<Memory>({
           return draw(ctx) === 'sizing' ? leave(ctx) : 'idle';
         }
         const corner = memory.caught !== null && CORNERS.includes(memory.caught);
-        if (!memory.start || (!corner && spaceAt(ctx, event.floor))) return nameAt(ctx, event.floor);
+        if (!memory.start || (!corner && spaceAt(ctx, event.floor))) return askAt(ctx, event.floor);
         Object.assign(memory, { aim: null, way: freeQuarter(ctx.state, memory.start) });
         show(ctx);
         return 'sizing';

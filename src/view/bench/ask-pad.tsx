@@ -19,6 +19,7 @@ export function AskPad() {
 function Pad({ ask }: { readonly ask: Ask }) {
   const editor = useEditor();
   const box = useRef<HTMLElement>(null);
+  const pressed = useRef(false);
   useLayoutEffect(() => {
     if (ask && box.current) keepAskedInView(editor, box.current);
   }, [editor, ask]);
@@ -26,14 +27,29 @@ function Pad({ ask }: { readonly ask: Ask }) {
     editor.key({ key, ctrl: false, shift: false, alt: false });
   };
   return (
-    <section className="ask" aria-label="Asked for" ref={box}>
+    <section
+      className="ask"
+      aria-label="Asked for"
+      ref={box}
+      onPointerDownCapture={() => {
+        pressed.current = true;
+      }}
+      onClickCapture={(e) => {
+        // A browser makes its click of a tap where the finger was lifted: on a pad that came up under it, it is meant for
+        // the drawing. A key of the keyboard has no such press, and says so by its detail.
+        if (e.detail > 0 && !pressed.current) e.stopPropagation();
+        pressed.current = false;
+      }}
+    >
       <div className="ask-head">
         <div className="ask-told">
           <span className="ask-title">{ask.title}</span>
           {ask.figure !== null && (
             <>
               {ask.unit !== '' && <span className="ask-unit">{ask.unit}</span>}
-              <output className="ask-digits">{ask.figure}</output>
+              <span className="ask-digits" aria-live="polite">
+                {ask.figure}
+              </span>
             </>
           )}
         </div>

@@ -2,6 +2,7 @@ import { overlaps } from '../../geometry/boxes.ts';
 import { type OpeningBox, openingBox } from '../../geometry/opening-box.ts';
 import { intoWall } from '../../geometry/wall-frame.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
+import { COINCIDENT_MM } from '../../plan/units.ts';
 import { constant } from '../../reference/figure.ts';
 import type { Given } from '../given.ts';
 import type { Pipe } from './pipes.ts';
@@ -11,8 +12,10 @@ export interface OpeningHit {
   readonly opening: string;
   readonly pipe: Pipe;
   readonly at: Xyz;
-  /** Through the opening itself, or along the wall in front of it. */
-  readonly how: 'through' | 'across';
+  /** Through the opening itself; along the wall across it; or upright in front of it or behind it, clear of the wall. */
+  readonly how: 'through' | 'across' | 'stands';
+  /** From the face of the wall to the middle of the pipe; 0 inside the wall. */
+  readonly offMm: number;
 }
 
 const ON_FACE_MM = constant('nearness', 'on the wall');
@@ -40,9 +43,10 @@ function hitOf(given: Given, body: OpeningBox, pipe: Pipe): OpeningHit[] {
     if (!inside && Math.abs(v) > wall.thicknessMm / 2 + ON_FACE_MM) continue;
     const { a, b } = pipe.body;
     const at = { x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t, z };
-    return [
-      { opening: body.opening, pipe, at, how: inside && Math.abs(p.v - q.v) > wall.thicknessMm ? 'through' : 'across' },
-    ];
+    const through = inside && Math.abs(p.v - q.v) > wall.thicknessMm;
+    const upright = Math.hypot(b.x - a.x, b.y - a.y) <= COINCIDENT_MM;
+    const how = through ? 'through' : upright && !inside ? 'stands' : 'across';
+    return [{ opening: body.opening, pipe, at, how, offMm: Math.max(0, Math.abs(v) - wall.thicknessMm / 2) }];
   }
   return [];
 }

@@ -1,10 +1,11 @@
 import type { Opening } from '../../../plan/records/building.ts';
+import { exact } from '../../../report/quantity.ts';
 import { findOpeningHits, type OpeningHit } from '../../clearance/opening-hits.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
 import { atPlace } from '../../places.ts';
-import { sayOpening, sayRun } from '../../say-names.ts';
+import { sayAll, sayOpening, sayRun } from '../../say-names.ts';
 
 /** What is in the way of what: a way through needs nothing that opens, and glass that is fixed opens nothing. */
 function sayOf(opening: Opening): 'fault' | 'way' | 'fixed' {
@@ -12,9 +13,43 @@ function sayOf(opening: Opening): 'fault' | 'way' | 'fixed' {
   return opening.opens === false && opening.kind !== 'door' ? 'fixed' : 'fault';
 }
 
+/** One that only stands upright close to a door is told once for the door: it is in the way, but nothing is barred. */
+function standing(given: Given, opening: string, hits: readonly OpeningHit[]): Fault[] {
+  const nearest = [...hits].sort((a, b) => a.offMm - b.offMm)[0];
+  if (!nearest) return [];
+  const runs = [...new Set(hits.map((h) => h.pipe.run))].sort();
+  return [
+    {
+      outcome: 'check',
+      say: 'stands',
+      ids: [...runs, opening],
+      legs: hits.map((h) => h.pipe.edge.id),
+      words: { run: sayAll(runs.map((r) => sayRun(given.plan, r))), opening: sayOpening(given.plan, opening) },
+      found: exact(nearest.offMm, 'mm', 0),
+      at: atPlace(nearest.pipe.storey, nearest.at),
+      more: runs.length - 1,
+    },
+  ];
+}
+
 function judge(given: Given): Fault[] {
+  const hits = findOpeningHits(given);
+  const behind = new Map<string, OpeningHit[]>();
+  for (const hit of hits) {
+    if (hit.how === 'stands') behind.set(hit.opening, [...(behind.get(hit.opening) ?? []), hit]);
+  }
+  return [
+    ...crossing(
+      given,
+      hits.filter((h) => h.how !== 'stands'),
+    ),
+    ...[...behind].flatMap(([opening, at]) => standing(given, opening, at)),
+  ];
+}
+
+function crossing(given: Given, found: readonly OpeningHit[]): Fault[] {
   const pairs = new Map<string, OpeningHit[]>();
-  for (const hit of findOpeningHits(given)) {
+  for (const hit of found) {
     const key = `${hit.pipe.run}|${hit.opening}`;
     pairs.set(key, [...(pairs.get(key) ?? []), hit]);
   }
@@ -72,6 +107,11 @@ export default defineRule({
       why: 'At {height} above the floor people walk into it or fall over it.',
       todo: 'Go over it, under it, or round.',
     },
+    stands: {
+      title: '{run} stands in the {opening}, close to the wall',
+      why: 'Whoever reaches in or goes through has it in the way, and a leaf that opens to this side strikes it.',
+      todo: 'Set it beside the opening, or see that the leaf opens the other way and nothing behind has to be reached past it.',
+    },
     fixed: {
       title: '{run} crosses the {opening}',
       why: 'At {height} above the floor it lies across an opening that is fixed: it shows, and is in the way of whoever mends or changes it.',
@@ -95,6 +135,20 @@ export default defineRule({
       name: 'across a window that does not open',
       given: () => house(1500, -80, { kind: 'window', opens: false, sillMm: 900 }),
       expect: 'check',
+    },
+    {
+      name: 'a pipe that rises close behind a door',
+      given: () =>
+        example()
+          .wall('w', [0, 0], [4000, 0], { thicknessMm: 100 })
+          .opening('d', 'w', 1500, 800)
+          .run('r', 'cold', [
+            [1900, 110, 300],
+            [1900, 110, 1500],
+          ]).plan,
+      expect: 'check',
+      found: { lo: 60, hi: 60, tolerance: 0.1 },
+      from: '110 off the centreline of a wall 100 thick',
     },
     {
       name: 'a drain that falls along the outer face, across a side door',

@@ -1,5 +1,4 @@
 import { figure } from '../../../reference/figure.ts';
-import type { Crossing } from '../../clearance/crossings.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
@@ -7,23 +6,35 @@ import { goesThrough } from '../../materials/sleeves.ts';
 import { atPlace } from '../../places.ts';
 import { sayRun } from '../../say-names.ts';
 
-const times = (n: number): string => (n === 1 ? 'a wall' : `${n} walls`);
+const many = (n: number, one: string, more: string): string => (n === 1 ? one : `${n} ${more}`);
 
+/** Once for gas and once for the rest: it asks for nothing that the list does not hold already. */
 function judge(given: Given): Fault[] {
-  const byRun = new Map<string, Crossing[]>();
-  for (const c of given.crossings.filter(goesThrough)) byRun.set(c.pipe.run, [...(byRun.get(c.pipe.run) ?? []), c]);
-  return [...byRun].flatMap(([run, found]): Fault[] => {
-    const first = found[0];
+  const through = given.crossings.filter(goesThrough);
+  return (['gas', 'fault'] as const).flatMap((say): Fault[] => {
+    const found = through.filter((c) => (c.pipe.edge.service === 'gas') === (say === 'gas'));
+    const [first] = found;
     if (!first) return [];
+    const runs = [...new Set(found.map((c) => c.pipe.run))].sort();
+    const walls = [...new Set(found.map((c) => c.wall))].sort();
+    const words = {
+      run:
+        runs.length === 1
+          ? sayRun(given.plan, runs[0] ?? '')
+          : `${runs.length} ${say === 'gas' ? 'gas runs' : 'pipes'}`,
+      goes: runs.length === 1 ? 'goes' : 'go',
+      walls: many(walls.length, 'a wall', 'walls'),
+      times: many(found.length, 'one sleeve', 'sleeves'),
+    };
     return [
       {
         outcome: 'note',
-        ids: [run],
+        ids: walls,
         legs: found.map((c) => c.pipe.edge.id),
-        words: { run: sayRun(given.plan, run), walls: times(found.length) },
+        words,
         at: atPlace(first.pipe.storey, first.at),
         more: found.length - 1,
-        say: first.pipe.edge.service === 'gas' ? 'gas' : 'fault',
+        say,
       },
     ];
   });
@@ -49,14 +60,14 @@ export default defineRule({
   judge,
   say: {
     fault: {
-      title: '{run} goes through {walls}',
+      title: '{run} {goes} through {walls}',
       why: 'Pipe moves as it warms and a wall does not; bare pipe through a wall is worn, and its hole passes fire, sound and damp.',
-      todo: 'A sleeve one size larger for each, sealed as the wall asks. They are in the list.',
+      todo: 'A sleeve one size larger each time, sealed as the wall asks: {times} in the list.',
     },
     gas: {
-      title: '{run} goes through {walls}',
+      title: '{run} {goes} through {walls}',
       why: 'Gas must not leak into a wall or its cavity.',
-      todo: 'The shortest way through, in a sleeve sealed at the inside face only. They are in the list.',
+      todo: 'The shortest way through, in a sleeve sealed at the inside face only: {times} in the list.',
     },
     cantTell: { title: "Can't tell what {run} goes through", why: 'The walls are not drawn.', todo: 'Draw them.' },
     pass: 'It goes through no wall.',

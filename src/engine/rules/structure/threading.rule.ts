@@ -23,13 +23,20 @@ function toFault(given: Given, all: readonly Threading[]): Fault[] {
   const first = worst?.meetings[0];
   if (!worst || !first) return [];
   const shared = {
-    ids: [first.run, first.space.id],
+    // Of the space alone: what is written beside it stays when one more pipe goes the same way.
+    ids: [first.space.id],
     legs: all.flatMap((t) => t.meetings.map((m) => m.pipe.edge.id)),
     found: exact(worst.pipeMm, 'mm', 0),
     at: atEdge(given.network, first.pipe.edge.id),
-    more: all.length - 1,
+    more: new Set(all.flatMap((t) => t.meetings.map((m) => m.run))).size - 1,
   };
-  const named = { run: sayRun(given.plan, first.run), space: sayVoid(first.space), count: `${worst.meetings.length}` };
+  const runs = [...new Set(all.flatMap((t) => t.meetings.map((m) => m.run)))].sort();
+  const named = {
+    run: runs.length === 1 ? sayRun(given.plan, first.run) : `${runs.length} rigid pipes`,
+    worst: runs.length === 1 ? '' : `Worst is ${sayRun(given.plan, first.run)}. `,
+    space: sayVoid(first.space),
+    count: `${worst.meetings.length}`,
+  };
   const { answer } = worst;
   if (!answer) return [{ outcome: 'cantTell', ...shared, words: named, missing: ['the breadth of the joists'] }];
   const open = worst.openAt.map((p) => saidEdge(worst, p)).sort();
@@ -118,25 +125,25 @@ export default defineRule({
     for (const t of findThreadings(given)) {
       const first = t.meetings[0];
       if (!first || t.answer?.fits) continue;
-      const key = `${first.run}|${first.space.id}`;
+      const key = `${first.space.id}|${t.answer ? 'known' : 'unknown'}`;
       groups.set(key, [...(groups.get(key) ?? []), t]);
     }
     return [...groups.values()].flatMap((all) => toFault(given, all));
   },
   say: {
     fault: {
-      title: '{run}: {length} m straight through {count} joists of the {space} cannot be put in whole',
-      why: 'The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
+      title: '{run}: up to {length} m straight through {count} joists of the {space}, which cannot be put in whole',
+      why: '{worst}The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
       todo: 'Feed whole lengths in from outside the space at {open} if what stands there may be bored; or count the joints in, or use pipe that bends.',
     },
     drillOn: {
-      title: '{run}: {length} m straight through {count} joists of the {space} cannot be put in whole',
-      why: 'The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
+      title: '{run}: up to {length} m straight through {count} joists of the {space}, which cannot be put in whole',
+      why: '{worst}The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
       todo: 'Count the joints in, use pipe that bends, or drill on through {more} to {edge} and feed whole lengths in there, if what stands there may be bored.',
     },
     closed: {
-      title: '{run}: {length} m straight through {count} joists of the {space}, and no end to feed it from',
-      why: 'The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
+      title: '{run}: up to {length} m straight through {count} joists of the {space}, and no end to feed from',
+      why: '{worst}The longest straight piece that can be brought in line with the holes is {longest}, {from}: that is {joints} in the row.',
       todo: 'Count the joints in, use pipe that bends, or go another way.',
     },
     cantTell: {

@@ -79,7 +79,7 @@ describe('pipes through the joists of an extension', () => {
     expect(rest).toEqual([]);
     expect([found?.ids, found?.more]).toEqual([['DV2'], 5]);
     expect(found?.title).toMatch(/^6 rigid pipes: up to /);
-    expect(new Set(found?.legs.map((leg) => leg.replace(/-\d+$/, '')))).toEqual(
+    expect(new Set(found?.legs.map((leg) => leg.replace(/\.\d+$/, '')))).toEqual(
       new Set(['D-c1', 'D-f1', 'D-g1', 'D-g2', 'D-h1', 'D-r1']),
     );
   });

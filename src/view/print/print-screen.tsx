@@ -18,6 +18,7 @@ import { printsSheets } from './print-pages.ts';
 import { sheetFonts } from './sheet-fonts.ts';
 import { SheetPicture } from './sheet-picture.tsx';
 import { SheetRows } from './sheet-rows.tsx';
+import { useSheetFonts } from './use-sheet-fonts.ts';
 import './print.css';
 import '../app/dialog.css';
 
@@ -47,6 +48,7 @@ export default function PrintScreen() {
     return () => element?.close();
   }, []);
   const job = useSheetJob();
+  const fonts = useSheetFonts();
   return (
     <dialog
       ref={dialog}
@@ -63,13 +65,23 @@ export default function PrintScreen() {
           <Icon name="close" size={22} />
         </button>
       </header>
-      {job ? <Sheets job={job} /> : <p className="waiting">Working it out.</p>}
+      {job && fonts !== 'loading' ? (
+        <Sheets job={job} ownFont={fonts === 'ready'} />
+      ) : (
+        <p className="waiting">Working it out.</p>
+      )}
       <Notices />
     </dialog>
   );
 }
 
-function Sheets({ job }: { readonly job: SheetJob }) {
+interface SheetsProps {
+  readonly job: SheetJob;
+  /** The sheets are set in their own font; without it there is no PDF, and print is in the page's. */
+  readonly ownFont: boolean;
+}
+
+function Sheets({ job, ownFont }: SheetsProps) {
   const all = useMemo(() => sheetChoices(job), [job]);
   const [choices, setChoices] = useState<PrintChoices>(() => ({ paper: storedPaper(), on: {}, scales: {} }));
   const choose = (change: Partial<PrintChoices>): void => {
@@ -93,7 +105,7 @@ function Sheets({ job }: { readonly job: SheetJob }) {
           <SheetRows job={job} all={all} choices={choices} onChoose={choose} />
           <IssueFields today={job.today} />
         </div>
-        <Keys job={job} sheets={sheets} />
+        <Keys job={job} sheets={sheets} ownFont={ownFont} />
       </section>
     </div>
   );
@@ -119,15 +131,18 @@ function Pages({ sheets }: { readonly sheets: readonly Sheet[] }) {
   );
 }
 
-function Keys({ job, sheets }: { readonly job: SheetJob; readonly sheets: readonly Sheet[] }) {
-  const [said, setSaid] = useState('');
+interface KeysProps extends SheetsProps {
+  readonly sheets: readonly Sheet[];
+}
+
+function Keys({ job, sheets, ownFont }: KeysProps) {
+  const [said, setSaid] = useState(
+    ownFont ? '' : 'The font of the sheets could not be loaded: print is in that of the page.',
+  );
   const [busy, setBusy] = useState(false);
   const now = useRef(sheets);
   now.current = sheets;
-  useEffect(() => {
-    sheetFonts().catch(() => setSaid('The font of the sheets could not be loaded: the page prints in its own.'));
-    return printsSheets(() => now.current);
-  }, []);
+  useEffect(() => printsSheets(() => now.current), []);
   const none = sheets.length === 0;
   const save = async (): Promise<void> => {
     if (none || busy) return;

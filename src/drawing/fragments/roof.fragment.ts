@@ -15,14 +15,16 @@ const ARROW: LineStyle = { ink: 'wallEdge', pen: PEN.opening, dash: [], fit: fal
 /** Of the slope's depth in plan: where the arrow begins and ends. It points the way that water runs. */
 const ARROW_FROM = 0.7;
 const ARROW_TO = 0.3;
-const BARB = 0.25;
+const BARB = 0.2;
+/** A long slope has no larger head to its arrow. */
+const MOST_BARB_MM = 110;
 
 function slopeArrow(roof: Roof): { items: Item[]; at: Vec } | undefined {
   const frame = boundsAlong(roof);
   if (!frame || frame.deepMm === 0) return undefined;
   const middle = frame.lengthMm / 2;
   const [top, foot] = [frame.deepMm * ARROW_FROM, frame.deepMm * ARROW_TO];
-  const barb = Math.min(top - foot, frame.lengthMm / 4) * BARB;
+  const barb = Math.min(MOST_BARB_MM, Math.min(top - foot, frame.lengthMm / 4) * BARB);
   const line = (pts: Vec[]): Item => ({ t: 'line', pts, style: ARROW });
   const tip = frame.at(middle, foot);
   const barbs = [frame.at(middle - barb, foot + barb), tip, frame.at(middle + barb, foot + barb)];

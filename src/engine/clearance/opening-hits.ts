@@ -12,7 +12,7 @@ export interface OpeningHit {
   readonly opening: string;
   readonly pipe: Pipe;
   readonly at: Xyz;
-  /** Through the opening itself; along the wall across it; or upright in front of it or behind it, clear of the wall. */
+  /** Through the opening itself; along the wall across it; or clear of the wall and not along it: upright, or end on. */
   readonly how: 'through' | 'across' | 'stands';
   /** From the face of the wall to the middle of the pipe; 0 inside the wall. */
   readonly offMm: number;
@@ -44,8 +44,8 @@ function hitOf(given: Given, body: OpeningBox, pipe: Pipe): OpeningHit[] {
     const { a, b } = pipe.body;
     const at = { x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t, z };
     const through = inside && Math.abs(p.v - q.v) > wall.thicknessMm;
-    const upright = Math.hypot(b.x - a.x, b.y - a.y) <= COINCIDENT_MM;
-    const how = through ? 'through' : upright && !inside ? 'stands' : 'across';
+    const along = Math.abs(q.u - p.u) > COINCIDENT_MM;
+    const how = through ? 'through' : !along && !inside ? 'stands' : 'across';
     return [{ opening: body.opening, pipe, at, how, offMm: Math.max(0, Math.abs(v) - wall.thicknessMm / 2) }];
   }
   return [];

@@ -35,8 +35,11 @@ function standing(given: Given, opening: string, hits: readonly OpeningHit[]): F
 function judge(given: Given): Fault[] {
   const hits = findOpeningHits(given);
   const behind = new Map<string, OpeningHit[]>();
+  const barred = new Set(hits.filter((h) => h.how !== 'stands').map((h) => `${h.pipe.run}|${h.opening}`));
   for (const hit of hits) {
-    if (hit.how === 'stands') behind.set(hit.opening, [...(behind.get(hit.opening) ?? []), hit]);
+    // A run that bars the opening is told of already.
+    if (hit.how === 'stands' && !barred.has(`${hit.pipe.run}|${hit.opening}`))
+      behind.set(hit.opening, [...(behind.get(hit.opening) ?? []), hit]);
   }
   return [
     ...crossing(

@@ -18,7 +18,7 @@ describe('a call', () => {
   });
 
   test.each([
-    [['chekc', 'flat.json'], 'kickset: there is no "chekc"; there are check, draw, list, report, sum\n'],
+    [['chekc', 'flat.json'], 'kickset: there is no "chekc"; there are check, draw, list, report, sheet, sum\n'],
     [['check'], 'kickset: which file? kickset check FILE [--case OPTION:after] [--json]\n'],
     [['check', 'flat.json', 'house.json'], /one file at a time: what is "house\.json"\?/],
     [['check', 'none.json'], 'kickset: none.json: there is no such file\n'],

@@ -103,6 +103,23 @@ describe('walls told by figures', () => {
     ).toEqual([-353.6, 1353.6]);
   });
 
+  test('what is asked does not change with a hand that only moves', () => {
+    const editor = editorOf();
+    editor.setTool('wall');
+    const hand = handOn(editor);
+    hand.tap(0, 0);
+    hand.play('move 900,100');
+    const { ask } = state(editor);
+    expect(ask?.title).toBe('Wall 1');
+    for (const to of ['900,400', '700,900', '-300,800']) {
+      hand.play(`move ${to}`);
+      expect(state(editor).ask).toBe(ask);
+    }
+    // A way that is told goes before the pointer.
+    press(editor, 'ArrowLeft');
+    expect(state(editor).ask?.title).toBe('Wall 1, left');
+  });
+
   test('from a wall that stands it is measured from its face, and undo from elsewhere is followed', () => {
     const { editor, id } = drawn();
     editor.setTool('wall');

@@ -1,7 +1,7 @@
 import type { Xy } from '../../plan/records/parts.ts';
 import type { Ask, AskKey, Sizes } from '../editor-api.ts';
 import { type ClosingError, closingError, isMeasuring, layChain, type WallChain } from './wall-chain.ts';
-import { nextTurn, type WallCtx } from './wall-steps.ts';
+import { aimed, nextTurn, type WallCtx } from './wall-steps.ts';
 
 const WAYS: readonly { readonly key: string; readonly label: string; readonly turnDeg: number }[] = [
   { key: 'ArrowLeft', label: 'left', turnDeg: 90 },
@@ -91,18 +91,20 @@ export function wallAsk(ctx: WallCtx): Ask | null {
       enter: null,
     };
   }
-  const known = WAYS.find((w) => w.turnDeg === turn || (turn === -180 && w.turnDeg === 180));
+  // Where the hand points the pad says no way: it would change with every move.
+  const points = memory.turnDeg === null && aimed(memory) !== null;
+  const known = points ? undefined : WAYS.find((w) => w.turnDeg === turn || (turn === -180 && w.turnDeg === 180));
   const way = known?.label ?? `${Math.abs(turn)} degrees ${turn > 0 ? 'left' : 'right'}`;
   const closing = closingKeys(ctx);
   return {
-    title: `Wall ${n}, ${way}`,
+    title: points ? `Wall ${n}` : `Wall ${n}, ${way}`,
     figure: typed,
     unit: `mm ${inHand.sizes}`,
     says: closing.says,
     rows: [
       [
         ...WAYS.map((w) => ({ key: w.key, label: w.label, on: w === known })),
-        { key: 'angle', label: 'angle', on: known === undefined },
+        { key: 'angle', label: 'angle', on: !points && known === undefined },
       ],
       closing.keys,
       [...sizesKeys(inHand.sizes), ...(chain.walls.length > 0 ? [{ key: 'repeat', label: 'repeat last' }] : [])],

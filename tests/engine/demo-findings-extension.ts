@@ -7,45 +7,37 @@ type Option = (typeof OPTIONS)[number];
 function inEvery(option: Option): TrueFinding[] {
   const own = (id: string) => (option === 'A' ? id : `${id}-${option}`);
   const after = said('extension', 'after', option);
-  const straight = (run: string, how: string) => after('check', 'structure/threading', [own(run), 'DV2'], how);
-  const through = (run: string, how: string) => after('note', 'building/through-wall', [own(run)], how);
   return [
     after('stop', 'structure/joists', [own('D-g1'), 'DV1'], 'drops at x 900, the centreline of the second joist'),
     after('check', 'gas/drop', [own('D-NB')], '0.80 to 1.20: the table cannot say of 28 at this flow'),
     after('check', 'gas/drop', [own('D-HB')], 'the hob hangs on the same 28 as far as its tee'),
     after('check', 'structure/heat-beside-cold', [own('D-c1'), own('D-r1')], '50 between centres at y 13010 and 13060'),
-    straight('D-c1', 'y 8090 to 13010 through eleven joists'),
-    straight('D-f1', 'y 12860 to 8210 through eleven joists'),
-    straight('D-g1', 'y 8150 to 9400 through three joists'),
-    straight('D-g2', 'y 9400 to 12960 through eight joists'),
-    straight('D-h1', 'y 12910 to 11700 through three joists'),
-    straight('D-r1', 'y 13060 to 8030 through eleven joists'),
+    after('check', 'structure/threading', ['DV2'], 'six runs of rigid tube through up to eleven joists 450 apart'),
     after(
       'cantTell',
       'gas/in-void',
       [own('D-g1'), own('D-g2'), own('D-g3'), 'DV2'],
       '2.5, 4.9 and 1.3 m in the roof, and nobody told how it is ventilated',
     ),
-    through('D-c1', 'old back wall at y 7850, beside the steel'),
-    through('D-f1', 'old back wall at y 7850, beside the steel'),
-    through('D-r1', 'old back wall at y 7850, beside the steel'),
-    through('D-g1', 'front wall at y 150 and old back wall at y 7850'),
-    through('D-p1', 'out through the east wall, 6700 to 7000'),
+    after('note', 'building/through-wall', ['DN', 'DS'], 'gas: front wall at y 150 and old back wall at y 7850'),
+    after(
+      'note',
+      'building/through-wall',
+      option === 'C' ? ['DN', 'DXE', 'DXN'] : ['DN', 'DXE'],
+      'the rest: old back wall beside the steel, and outside walls of the boot room',
+    ),
   ];
 }
 
 const [pump, outside, soakaway, branch] = OPTIONS.map((option) => said('extension', 'after', option));
 const own = [
   pump?.('cantTell', 'structure/joists', ['D-k3', 'DV2'], 'nobody told the size of the hose'),
-  pump?.('note', 'building/through-wall', ['D-k3'], 'old back wall at y 7850, beside the steel'),
   outside?.('stop', 'building/across-opening', ['D-k1-B', 'dd3'], 'about 0.99 m up in front of the side door'),
   outside?.('check', 'condensate/fall', ['D-k1-B'], '274 over 6090 is 45.0'),
   outside?.('check', 'condensate/outside', ['D-k1-B'], '6.1 m along the wall and 1.0 m down'),
-  outside?.('note', 'building/through-wall', ['D-k1-B'], 'out through the east wall, 6700 to 7000'),
   soakaway?.('stop', 'condensate/end', ['D-SA-C', 'D-k5-C'], 'clay was found'),
   soakaway?.('check', 'condensate/fall', ['D-k5-C'], '63 over 1400 in the ground is 45.0'),
   soakaway?.('check', 'condensate/insulation', ['D-k5-C'], 'bare from y 14600 down to the ground'),
-  soakaway?.('note', 'building/through-wall', ['D-k5-C'], 'out through the north wall, 14300 to 14600'),
   branch?.('note', 'condensate/end', ['D-UF-D', 'D-k4-D'], 'the branch is not laid yet'),
   branch?.('note', 'structure/before-pour', ['DV4'], 'in the slab that is to be poured on 15 June'),
 ].flatMap((f) => (f === undefined ? [] : [f]));

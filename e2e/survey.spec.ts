@@ -1,7 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
 import { roomFaces } from '../src/geometry/rooms.ts';
 import type { Plan } from '../src/plan/plan.ts';
-import { tooSmall } from './hands/a11y.ts';
+import { expectNoViolations, tooSmall } from './hands/a11y.ts';
 import { bench, expectInSight, only, onPlan, panel, pullSheet, takeTool } from './hands/drawing.ts';
 import { type Hand, handOf } from './hands/hand.ts';
 import { expect, isPhone, openEmpty, test } from './hands/kickset.ts';
@@ -183,6 +183,7 @@ test('every key of the pad is large enough and in reach, whatever is asked', asy
   await takeTool(page, hand, 'Room');
   await tapAt(page, hand, 0, 0);
   await expectReach();
+  await expectNoViolations(page, 'pad of a room', true);
   await tell(page, hand, '3000', 'by', '2400', 'draw');
   await takeTool(page, hand, 'Wall');
   await tapAt(page, hand, 3050, -50);

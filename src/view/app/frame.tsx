@@ -1,7 +1,6 @@
 import { lazy, Suspense, useMemo } from 'react';
 import type { Plan } from '../../plan/plan.ts';
 import { LiveRegion } from '../a11y/live-region.tsx';
-import { AskPad } from '../bench/ask-pad.tsx';
 import { Bench } from '../bench/bench.tsx';
 import { Panel, SheetPanel } from '../panels/panel.tsx';
 import { Ribbon } from '../ribbon/ribbon.tsx';
@@ -14,6 +13,7 @@ import { usePhone } from './use-phone.ts';
 import { SessionContext, useEditorState, useScreen } from './use-session.ts';
 import './frame.css';
 
+const AskPad = lazy(() => import('../bench/ask-pad.tsx').then((m) => ({ default: m.AskPad })));
 const Tray = lazy(() => import('../bench/tray.tsx').then((m) => ({ default: m.Tray })));
 const WordsScreen = lazy(() => import('../words/words-screen.tsx'));
 const JobsScreen = lazy(() => import('../jobs/jobs-screen.tsx'));
@@ -54,6 +54,7 @@ function Parts() {
   const tray = useScreen((s) => s.tray);
   const tool = useEditorState((s) => s.tool);
   const readOnly = useEditorState((s) => s.readOnly);
+  const asked = useEditorState((s) => s.ask !== null);
   const empty = useEmpty();
   useKeyboard();
   const words = over === 'words';
@@ -90,7 +91,11 @@ function Parts() {
       <footer className="frame-bench">
         <Bench phone={phone} />
       </footer>
-      {!beside && <AskPad />}
+      {!beside && asked && (
+        <Suspense fallback={null}>
+          <AskPad />
+        </Suspense>
+      )}
       <Suspense fallback={null}>
         {words && phone && (
           <div className="cover">

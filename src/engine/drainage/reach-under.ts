@@ -41,6 +41,10 @@ function roomIn(plan: Plan, space: Void): Room | undefined {
   return { topZ: heights.top - CLEAR_MM, bottomZ: heights.bottom + CLEAR_MM, amongJoists: space.joists !== null };
 }
 
+/** Nearer to each other than their own breadth, or than a hand, they are no joists that a pipe could cross. */
+const areJoists = ({ joists }: Void): boolean =>
+  joists !== null && joists.centresMm > (joists.breadthMm ?? 0) + 2 * CLEAR_MM;
+
 const length = (a: Xy, b: Xy): number => Math.hypot(b.x - a.x, b.y - a.y);
 
 /** A square way, cut where it leaves the void: what lies beyond is outside, in the ground or on the wall. */
@@ -79,7 +83,7 @@ export function wayUnder(plan: Plan, standing: Standing, from: Xyz, to: Xyz): Un
   if (!found) return undefined;
   const { space, room } = found;
   const joistsOn = (pieces: readonly WayPiece[]) =>
-    room.amongJoists
+    room.amongJoists && areJoists(space)
       ? pieces
           .filter((p) => p.outside === false)
           .flatMap((p) => joistsMet(plan, space, { ...p.a, z: room.topZ }, { ...p.b, z: room.topZ }, [0, 1]))

@@ -180,6 +180,7 @@ function askedOn(given: Given, standing: Standing, storey: string, places: reado
 }
 
 function answers(given: Given): ReachAnswer[] {
+  if (given.case.when === 'before') return [];
   const standing = standingBuilding(given.network);
   const asked = REACH_SERVICES.map((service) => ({
     service,
@@ -221,7 +222,8 @@ const told = new WeakMap<Given, readonly ReachAnswer[]>();
 
 /**
  * For every appliance that gives off condensate or relief water, and every drain that could take it: the best way found
- * and what stands in it. Storey by storey; pure, and worked out once for each plan and case.
+ * and what stands in it; before the work
+ * there is nothing to find. Storey by storey; pure, and worked out once for each plan and case.
  */
 export function reachOf(given: Given): readonly ReachAnswer[] {
   const known = told.get(given) ?? answers(given);

@@ -235,6 +235,10 @@ describe('under the floor', () => {
 });
 
 describe('the map as a whole', () => {
+  test('nothing is asked of how it was before', () => {
+    expect(evaluate(bootRoom().plan, { option: 'A', when: 'before' }).reach).toEqual([]);
+  });
+
   test('nothing is said without a boiler, without a drain, or of a boiler that is to go', () => {
     expect(reachIn(example().point('gully', 'G', [0, 0, 0]).plan)).toEqual([]);
     expect(reachIn(example().point('boiler', 'B', [0, 0, 900]).plan)).toEqual([]);

@@ -56,6 +56,22 @@ function policyInPage(): Plugin {
   return { name: 'policy-in-page', apply: 'build', transformIndexHtml: () => [tag] };
 }
 
+/**
+ * The page is built with the tables it needs for drawing; the engine's own thread is built apart, without this, and has all.
+ * While developing both have all.
+ */
+function fewTablesForThePage(): Plugin {
+  return {
+    name: 'few-tables-for-the-page',
+    apply: 'build',
+    enforce: 'pre',
+    resolveId(asked, from) {
+      const isPage = asked === './table-files.ts' && from?.endsWith('/src/reference/tables.ts');
+      return isPage ? at('src/reference/table-files.page.ts') : null;
+    },
+  };
+}
+
 /** The font's licence travels with the font. */
 function fontLicence(): Plugin {
   return {
@@ -101,7 +117,7 @@ function app(): UserConfig {
     root: at('src/view'),
     base: './',
     define,
-    plugins: [react(), policyInPage(), fontLicence(), offlineList()],
+    plugins: [react(), fewTablesForThePage(), policyInPage(), fontLicence(), offlineList()],
     worker: { format: 'es' },
     build: {
       outDir: appFolder,

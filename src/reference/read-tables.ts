@@ -52,18 +52,22 @@ function parseTable(raw: unknown): Table {
 export const readSources = (files: Files): ReadonlyMap<string, Source> =>
   readAll(files, (raw) => v.parse(sourceSchema, raw));
 
-/** Every source a table names must exist, and every topic must have exactly one default. Throws otherwise. */
+/**
+ * Every source a table names must exist, and every topic must have exactly one default. Throws otherwise. Where no sources are
+ * given at all, they are not asked for.
+ */
 export function readTables(files: Files, sources: ReadonlyMap<string, Source>): ReadonlyMap<string, Table> {
   const found = readAll(files, parseTable);
   const defaults = new Map<string, number>();
   for (const table of found.values()) {
     for (const source of [table.source, ...table.rows.flatMap((r) => r.source ?? [])]) {
-      if (!sources.has(source)) throw new Error(`table "${table.id}" cites an unknown source "${source}"`);
+      if (sources.size > 0 && !sources.has(source))
+        throw new Error(`table "${table.id}" cites an unknown source "${source}"`);
     }
     if (table.topic !== null) defaults.set(table.topic, (defaults.get(table.topic) ?? 0) + (table.isDefault ? 1 : 0));
   }
   for (const [topic, count] of defaults) {
-    if (count !== 1) throw new Error(`topic "${topic}" has ${count} default tables`);
+    if (count !== 1 && sources.size > 0) throw new Error(`topic "${topic}" has ${count} default tables`);
   }
   return found;
 }

@@ -1,9 +1,10 @@
 import { readSources, readTables } from './read-tables.ts';
 import type { Source } from './schema/source-schema.ts';
 import type { Table } from './schema/table-schema.ts';
+import { sourceFiles, tableFiles } from './table-files.ts';
 
-const SOURCES = readSources(import.meta.glob('../../shared/sources/*.json', { eager: true, import: 'default' }));
-const TABLES = readTables(import.meta.glob('../../shared/tables/*.json', { eager: true, import: 'default' }), SOURCES);
+const SOURCES = readSources(sourceFiles);
+const TABLES = readTables(tableFiles, SOURCES);
 
 /** All tables, sorted by id. */
 export const tables = (): readonly Table[] => [...TABLES.values()];

@@ -1,12 +1,12 @@
 import { lazy, Suspense } from 'react';
 import { useReport } from '../app/use-session.ts';
-import { FindingsChapter } from './findings-chapter.tsx';
 import { ReachChapter } from './reach-chapter.tsx';
-import { RunsChapter } from './runs-chapter.tsx';
 import { SectionChapter } from './section-chapter.tsx';
 import { ThingsChapter } from './things-chapter.tsx';
 
 /** Not needed before the first stroke: they come when they are first opened. */
+const FindingsChapter = lazy(() => import('./findings-chapter.tsx').then((m) => ({ default: m.FindingsChapter })));
+const RunsChapter = lazy(() => import('./runs-chapter.tsx').then((m) => ({ default: m.RunsChapter })));
 const Inspect = lazy(() => import('./inspect/inspect.tsx').then((m) => ({ default: m.Inspect })));
 const JobChapter = lazy(() => import('../job/job-chapter.tsx').then((m) => ({ default: m.JobChapter })));
 const ListChapter = lazy(() => import('./list-chapter.tsx').then((m) => ({ default: m.ListChapter })));

@@ -22,22 +22,37 @@ const wall = (turnDeg: number, mm: number, more: Partial<ToldWall> = {}): ToldWa
   ...more,
 });
 const chain = (...walls: ToldWall[]): WallChain => ({ start: { x: 0, y: 0 }, headingDeg: 90, walls, startInMm: null });
-const round = (corners: readonly Xy[]) => corners.map((p) => [Math.round(p.x * 10) / 10 + 0, Math.round(p.y * 10) / 10 + 0]);
+const round = (corners: readonly Xy[]) =>
+  corners.map((p) => [Math.round(p.x * 10) / 10 + 0, Math.round(p.y * 10) / 10 + 0]);
 
 describe('walls told as a chain', () => {
   test('inside sizes are between the faces of the walls at both ends', () => {
     const room = chain(wall(0, 3600), wall(-90, 2800), wall(-90, 3600), wall(-90, 2800));
     const corners = layChain(room, true);
-    expect(round(corners)).toEqual([[0, 0], [0, 3700], [2900, 3700], [2900, 0], [0, 0]]);
+    expect(round(corners)).toEqual([
+      [0, 0],
+      [0, 3700],
+      [2900, 3700],
+      [2900, 0],
+      [0, 0],
+    ]);
     expect(closingError(corners)?.mm).toBeCloseTo(0, 6);
     // While it is open, the ends that meet nothing yet are taken to meet a wall like themselves.
-    expect(round(layChain(chain(wall(0, 3600))))).toEqual([[0, 0], [0, 3700]]);
+    expect(round(layChain(chain(wall(0, 3600))))).toEqual([
+      [0, 0],
+      [0, 3700],
+    ]);
   });
 
   test('outside sizes are as much less along the middle, middle ones are what they are', () => {
     const outside = { sizes: 'outside' } as const;
     const walls = [wall(0, 3600, outside), wall(-90, 2800, outside), wall(-90, 3600, { sizes: 'middle' })];
-    expect(round(layChain(chain(...walls)))).toEqual([[0, 0], [0, 3500], [2700, 3500], [2700, -100]]);
+    expect(round(layChain(chain(...walls)))).toEqual([
+      [0, 0],
+      [0, 3500],
+      [2700, 3500],
+      [2700, -100],
+    ]);
   });
 
   test('a corner that turns away from the room takes its share off', () => {
@@ -62,7 +77,10 @@ describe('walls told as a chain', () => {
     expect(outOf({ x: 0, y: 0 }, { x: 4000, y: 0 }, 200, { x: 1000, y: 300 }, 90)).toBeNull();
     expect(outOf({ x: 0, y: 0 }, { x: 4000, y: 0 }, 200, { x: 1000, y: 0 }, 0)).toBeNull();
     const told = { ...chain(wall(0, 2000)), startInMm: 100 };
-    expect(round(layChain(told))).toEqual([[0, 0], [0, 2150]]);
+    expect(round(layChain(told))).toEqual([
+      [0, 0],
+      [0, 2150],
+    ]);
   });
 
   test('the closing error is told along the last wall and square to it', () => {

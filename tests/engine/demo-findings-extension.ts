@@ -19,12 +19,11 @@ function inEvery(option: Option): TrueFinding[] {
       [own('D-g1'), own('D-g2'), own('D-g3'), 'DV2'],
       '2.5, 4.9 and 1.3 m in the roof, and nobody told how it is ventilated',
     ),
-    after('note', 'building/through-wall', ['DN', 'DS'], 'gas: front wall at y 150 and old back wall at y 7850'),
     after(
       'note',
       'building/through-wall',
-      option === 'C' ? ['DN', 'DXE', 'DXN'] : ['DN', 'DXE'],
-      'the rest: old back wall beside the steel, and outside walls of the boot room',
+      option === 'C' ? ['DN', 'DS', 'DXE', 'DXN'] : ['DN', 'DS', 'DXE'],
+      'gas in by the front wall; all by the old back wall beside the steel; outside walls of the boot room',
     ),
   ];
 }

@@ -44,14 +44,8 @@ export const TRUE_FINDINGS: readonly TrueFinding[] = [
   flat(
     'note',
     'building/through-wall',
-    ['BP1', 'BP2', 'BP3'],
-    'gas from the cupboard through hall and lounge to the kitchen',
-  ),
-  flat(
-    'note',
-    'building/through-wall',
-    ['BN', 'BP4', 'BP5', 'BP7'],
-    'relief out; flow, return and hot behind the bath',
+    ['BN', 'BP1', 'BP2', 'BP3', 'BP4', 'BP5', 'BP7'],
+    'gas through hall and lounge to the kitchen; relief out; flow, return and hot behind the bath',
   ),
   houseBefore(
     'stop',

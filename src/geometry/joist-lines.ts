@@ -36,6 +36,9 @@ export interface JoistCrossing {
   readonly what: string;
 }
 
+/** More than this in one void are a slip of the pen: no floor has them, and counting them would never end. */
+const MOST_JOISTS = 100_000;
+
 /** Told of a joist that is not there. */
 const MISSING = 'missing';
 
@@ -56,7 +59,7 @@ export function grid(joists: Pick<Joists, 'wayDeg'>): Grid {
 
 /** Offsets of the joists across the void, by index, between two offsets; exceptions moved, missing ones left out. */
 function offsets(joists: Joists, lo: number, hi: number): { index: number; offset: number; what: string }[] {
-  if (joists.centresMm <= 0) return [];
+  if (joists.centresMm <= 0 || (hi - lo) / joists.centresMm > MOST_JOISTS) return [];
   const told = new Map(joists.exceptions.map((e) => [e.index, e]));
   const most = Math.max(0, ...joists.exceptions.map((e) => Math.abs(e.offsetMm)));
   const found = [];

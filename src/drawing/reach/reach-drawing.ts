@@ -6,15 +6,15 @@ import { boxAt, overlap } from '../labels/paper.ts';
 import { SCREEN, SIZE } from '../look/tokens.ts';
 import { planeOf } from '../pipes/plane.ts';
 import { notTwice } from './not-twice.ts';
-import { stateMark, words } from './reach-marks.ts';
+import { stateMark, words, wordsBox } from './reach-marks.ts';
 
 export interface ReachDrawing {
   /** Over the pipes. */
   readonly ways: readonly Item[];
   /** Over everything, at a scale: how each end stands, and what is in the way. Words keep within what shows. */
   marks(mmPerPaperMm: number, visible?: Box): readonly Item[];
-  /** What the marks take at that scale, in mm of the plane: no label goes there. */
-  taken(mmPerPaperMm: number): readonly Box[];
+  /** What the marks and words take at that scale, in mm of the plane: no label goes there. */
+  taken(mmPerPaperMm: number, visible?: Box): readonly Box[];
 }
 
 export interface ReachChoice {
@@ -149,7 +149,8 @@ export function reachDrawing(
       ...ringItems(k, visible),
       ...stand(k).flatMap(({ of, by }) => stateMark(of.end, of.answer.state, by)),
     ],
-    taken: (k) => [
+    taken: (k, visible) => [
+      ...ringItems(k, visible).flatMap((item) => (item.t === 'text' ? [wordsBox(item, k)] : [])),
       ...stand(k).map(({ box }) => grown(box, k)),
       ...rings.map((r) => boxAt(r.at[0], r.at[1], 2 * SPOT_MM * k, 2 * SPOT_MM * k)),
     ],

@@ -1,5 +1,5 @@
 import type { ReachAnswer } from '../../report/report.ts';
-import type { Box, Item, LineStyle, Vec } from '../display-list.ts';
+import type { Box, Item, LineStyle, TextItem, Vec } from '../display-list.ts';
 import { SPOT_MM } from '../labels/finding-marks.ts';
 import { TEXT_MM } from '../look/tokens.ts';
 import { textWidth } from '../text/measure.ts';
@@ -58,7 +58,7 @@ export function stateMark(at: Vec, state: ReachAnswer['state'], by: Vec): Item[]
 }
 
 /** What is in the way, in words beside its ring: right of it, left of it, else under it and pushed into what shows. */
-export function words(at: Vec, text: string, k: number, visible: Box | undefined): Item {
+export function words(at: Vec, text: string, k: number, visible: Box | undefined): TextItem {
   const item = { t: 'text', at, text, size: 'flag', weight: 600, ink: 'ink1', turnDeg: 0, halo: true } as const;
   const off = SPOT_MM + 1.2;
   const wide = textWidth(text, TEXT_MM.screen.flag, 600);
@@ -68,4 +68,14 @@ export function words(at: Vec, text: string, k: number, visible: Box | undefined
   if (off + wide <= left) return { ...item, align: 'right', offsetMm: [-off, 0] };
   const under = -off - TEXT_MM.screen.flag / 2;
   return { ...item, align: 'right', offsetMm: [Math.min(right, Math.max(wide / 2, wide - left)), under] };
+}
+
+/** What those words take, in mm of the plane. */
+export function wordsBox(item: TextItem, k: number): Box {
+  const [dx, dy] = item.offsetMm ?? [0, 0];
+  const wide = textWidth(item.text, TEXT_MM.screen.flag, 600) + 1;
+  const from = item.at[0] + (item.align === 'left' ? dx : dx - wide) * k;
+  const half = (TEXT_MM.screen.flag / 2 + 0.5) * k;
+  const y = item.at[1] + dy * k;
+  return { minX: from, maxX: from + wide * k, minY: y - half, maxY: y + half };
 }

@@ -102,10 +102,12 @@ export function tryWay(ask: Ask, how: 'inside' | 'outside', pieces: readonly Way
   const { told, worst, best } = profiles(pieces, h, (z) => z);
   const blocks = blocksOf(plan, storey, told, h.floorZ);
   const state = stateOf(told, worst, best);
-  const says = [
-    ...blocks.map((b) => b.what),
-    ...(told.buried ? ['ends in the ground'] : told.under ? ['ends under the floor'] : []),
-  ];
+  const inside = pieces[pieces.length - 1]?.outside === false;
+  const through = inside && !told.under && h.tailZ.mm - h.rise.mm < h.floorZ;
+  const says = blocks.map((b) => b.what);
+  if (through) says.push('down through the floor');
+  if (told.buried) says.push('ends in the ground');
+  if (told.under) says.push('ends under the floor');
   const leastZ = leastOf(told, h, ask.highestZ);
   return { how, pieces, told, worst, best, outsideMm: outsideOf(pieces), blocks, says, state, leastZ };
 }

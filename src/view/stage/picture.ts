@@ -100,7 +100,7 @@ export function usePicture(
   pane: Seen,
   hidden: ReadonlySet<string>,
   findings: readonly Finding[] = NO_FINDINGS,
-  marked: ((mmPerPaperMm: number) => readonly Box[]) | null = null,
+  marked: ((mmPerPaperMm: number, visible: Box) => readonly Box[]) | null = null,
 ): Picture {
   const plan = useEditorState((s) => s.plan);
   const chosen = useEditorState((s) => s.chosen);
@@ -116,13 +116,14 @@ export function usePicture(
   }, [all, pane, hidden]);
   const list = useMemo(() => {
     const mmPerPaperMm = look.screen.pxPerMm * pane.camera.mmPerPx;
+    const visible = seenBox(pane, 0);
     const over = overDrawing(pane, folded ? { face: faceHigh, plan: planHigh } : null);
     return annotate(seen, {
       plan,
       view,
       mmPerPaperMm,
-      visible: seenBox(pane, 0),
-      taken: marked ? [...over, ...marked(mmPerPaperMm)] : over,
+      visible,
+      taken: marked ? [...over, ...marked(mmPerPaperMm, visible)] : over,
       findings,
       measured: measuredRuns(selection, (leg) => plan.legs[leg]?.run),
     });

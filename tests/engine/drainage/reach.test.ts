@@ -108,6 +108,11 @@ describe('height', () => {
     expect(reachIn(strange).filter((r) => r.service === 'condensate')).toEqual([]);
   });
 
+  test('what ends on the floor below goes down through the floor, and says so', () => {
+    expect(reachTo(room(1500, -1700), 'W').say).toContain('down through the floor');
+    expect(reachTo(room(1500, 300), 'W').say).not.toContain('down through');
+  });
+
   test('an assumed height is an interval, told in the chapter', () => {
     const plan = room(900, 640);
     const point = plan.points.B;

@@ -72,6 +72,25 @@ describe('show all', () => {
     expect(fitBox(plan, PLAN_VIEW)).toEqual({ minX: 0, minY: 0, maxX: 4200, maxY: 2600 });
   });
 
+  test('a picture under the floor is part of it; one under another floor or squared from a slant is not', () => {
+    const place = { x: -3000, y: -1000, mmPerPixel: 10, angleDeg: 0, opacity: 0.5, locked: true };
+    const trace = { id: 't', hash: 'h', kind: 'trace', name: 'plan', mediaType: 'image/png', on: 'S', place } as const;
+    const laid = (change: object): Plan => ({
+      ...page(),
+      blobRefs: { t: { ...trace, pixels: { width: 1200, height: 900 }, ...change } },
+    });
+    expect(fitBox(laid({}), PLAN_VIEW)).toEqual({ minX: -3000, minY: -1000, maxX: 9000, maxY: 8000 });
+    expect(fitBox(laid({ on: 'elsewhere' }), PLAN_VIEW)).toBeNull();
+    const corners = [
+      { x: 0, y: 0 },
+      { x: 9, y: 0 },
+      { x: 9, y: 9 },
+      { x: 0, y: 9 },
+    ];
+    const square = { corners, widthMm: 800, heightMm: 2000 };
+    expect(fitBox(laid({ place: { ...place, square } }), PLAN_VIEW)).toBeNull();
+  });
+
   test('a face from floor to ceiling, the whole wall', () => {
     const box = fitBox(flat, { kind: 'face', wall: 'BN', side: 'right' });
     const wall = flat.walls.BN;

@@ -23,6 +23,20 @@ describe('a typed figure', () => {
     expect(readNumber(text, {}).ok).toBe(false);
   });
 
+  test('a length in mm is taken as it is said: in metres, centimetres or mm', () => {
+    expect(readNumber('4.9 m', { unit: 'mm' })).toEqual({ ok: true, value: 4900 });
+    expect(readNumber('4,905m', { unit: 'mm' })).toEqual({ ok: true, value: 4905 });
+    expect(readNumber('12 mm', { unit: 'mm' })).toEqual({ ok: true, value: 12 });
+    expect(readNumber('35 cm', { unit: 'mm' })).toEqual({ ok: true, value: 350 });
+    expect(readNumber('3.2 m to 4.5 m', { unit: 'mm', range: true })).toEqual({
+      ok: true,
+      value: { lo: 3200, hi: 4500 },
+    });
+    expect(readNumber('31 m', { unit: 'kW' }).ok).toBe(false);
+    expect(readNumber('m', { unit: 'mm' }).ok).toBe(false);
+    expect(readNumber('200 m', { unit: 'mm', max: 100_000 }).ok).toBe(false);
+  });
+
   test('bounds are told in words', () => {
     expect(readNumber('0', { min: 1 })).toEqual({ ok: false, wrong: 'At least 1.' });
     expect(readNumber('5 to 99', { range: true, max: 70 })).toEqual({ ok: false, wrong: 'At most 70.' });

@@ -2,6 +2,7 @@ import type { Box, Vec, View } from '../../drawing/display-list.ts';
 import { ceilingZ, floorZ } from '../../geometry/heights.ts';
 import { pointFrame } from '../../geometry/hosting.ts';
 import { nodePlace } from '../../geometry/places.ts';
+import { planeAt } from '../../geometry/trace-place.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Pane } from '../editor-api.ts';
 import { type WorkPlane, workPlane } from './work-plane.ts';
@@ -74,9 +75,22 @@ function* pointsOf(plan: Plan, plane: WorkPlane, storey: string): Generator<Vec>
   }
 }
 
+/** Corners of the pictures that lie under a storey. One squared from a slant reaches to the horizon and is left out. */
+function* picturesOf(plan: Plan, plane: WorkPlane, storey: string): Generator<Vec> {
+  for (const { kind, on, place, pixels } of Object.values(plan.blobRefs)) {
+    if (kind !== 'trace' || on !== storey || !place || !pixels || place.square) continue;
+    for (const x of [0, pixels.width]) {
+      for (const y of [0, pixels.height]) {
+        const at = planeAt(place, pixels, { x, y });
+        if (at) yield plane.onto({ ...at, z: 0 });
+      }
+    }
+  }
+}
+
 /**
- * What "show all" brings into a pane, mm of the view's plane: the walls and pipes of the storey, else its points; of a
- * face, all of the wall from floor to ceiling. What belongs to the neighbours does not make the house small. Null where
+ * What "show all" brings into a pane, mm of the view's plane: the walls and pipes of the storey and the pictures under it, else
+ * its points; of a face, all of the wall from floor to ceiling. What belongs to the neighbours does not make the house small. Null where
  * there is nothing.
  */
 export function fitBox(plan: Plan, view: View): Box | null {
@@ -90,6 +104,10 @@ export function fitBox(plan: Plan, view: View): Box | null {
   const { storey } = view;
   const plane = workPlane(plan, view);
   if (!plane) return null;
-  const house = around([...cornersOf(plan, plane, storey), ...endsOf(plan, plane, storey)]);
+  const house = around([
+    ...cornersOf(plan, plane, storey),
+    ...endsOf(plan, plane, storey),
+    ...picturesOf(plan, plane, storey),
+  ]);
   return house ?? around(pointsOf(plan, plane, storey));
 }

@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { TraceInHand } from '../../editor/editor-api.ts';
+import { distance } from '../../geometry/vec.ts';
 import type { BlobRef } from '../../plan/records/statements.ts';
 import { lowerSheet } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
@@ -11,6 +12,7 @@ import { TextBox } from '../panels/inspect/text-box.tsx';
 import { useChange } from '../panels/inspect/use-change.ts';
 import { KnownKeys } from './known-keys.tsx';
 import { laidPictures, nameOfLaid } from './laid-pictures.ts';
+import { lookOnAt } from './look-on-at.ts';
 
 const DOINGS = [
   { value: 'move', label: 'move' },
@@ -158,7 +160,13 @@ function Known({ trace }: { readonly trace: TraceInHand }) {
     if (ok) editor.setInHand({ trace: { ...trace, taps: [] } });
     return ok;
   };
-  const scale = (lengthMm: number): boolean => done(run('trace.scale', { blobRef, a: taps[0], b: taps[1], lengthMm }));
+  const scale = (lengthMm: number): boolean => {
+    const [a, b] = taps;
+    if (!a || !b) return false;
+    const ok = done(run('trace.scale', { blobRef, a, b, lengthMm }));
+    if (ok) lookOnAt(editor, a, lengthMm / distance(a, b));
+    return ok;
+  };
   const square = (widthMm: number, heightMm: number): boolean =>
     done(run('trace.square', { blobRef, corners: taps, widthMm, heightMm }));
   if (doing === 'scale') {

@@ -5,7 +5,6 @@ import { type NumberBounds, readNumber, showNumber } from './typed-value.ts';
 interface Props extends NumberBounds {
   readonly label: string;
   readonly value: Field | undefined;
-  readonly unit?: string | undefined;
   readonly help?: string | undefined;
   readonly disabled?: boolean;
   /** True where it was taken; false puts the old figure back. */
@@ -25,9 +24,11 @@ export function NumberBox({ label, value, unit, help, disabled = false, onSet, .
   const set = (): void => {
     setWrong(null);
     if (text.trim() === shown) return;
-    const read = readNumber(text, bounds);
+    const read = readNumber(text, { ...bounds, unit });
     if (!read.ok) setWrong(read.wrong);
     else if (!onSet(read.value)) setText(shown);
+    // "0.85 m" over 850 sets nothing new, and still is to be read as what is held.
+    else if (typeof read.value === 'number') setText(showNumber(read.value));
   };
   return (
     <div className="field">

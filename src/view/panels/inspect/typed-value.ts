@@ -12,9 +12,19 @@ export interface NumberBounds {
   readonly range?: boolean | undefined;
   /** Empty means "not told". */
   readonly empty?: boolean | undefined;
+  /** What the figure is in. Where that is mm, "4.9 m" and "12 mm" are taken as they are said. */
+  readonly unit?: string | undefined;
 }
 
-const num = (text: string): number => Number(text.replace(',', '.'));
+const SAID_IN: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 };
+
+/** A tenth of a mm is kept: metres times a thousand would bring in digits nobody said. */
+function num(text: string, unit: string | undefined): number {
+  const said = /^(.*\d)\s*(mm|cm|m)$/.exec(text.trim());
+  const times = unit === 'mm' ? SAID_IN[said?.[2] ?? ''] : undefined;
+  if (!said || times === undefined) return Number(text.replace(',', '.'));
+  return Math.round(Number((said[1] ?? '').replace(',', '.')) * times * 10) / 10;
+}
 
 function within(n: number, { min, max }: NumberBounds): string | null {
   if (!Number.isFinite(n)) return 'A number is wanted.';
@@ -29,11 +39,11 @@ export function readNumber(text: string, bounds: NumberBounds): TypedNumber {
   if (said === '') return bounds.empty ? { ok: true, value: null } : { ok: false, wrong: 'A number is wanted.' };
   const parts = said.split(/\s*(?:to|–|\.\.)\s*/);
   if (parts.length === 2 && bounds.range) {
-    const [lo, hi] = [num(parts[0] ?? ''), num(parts[1] ?? '')];
+    const [lo, hi] = [num(parts[0] ?? '', bounds.unit), num(parts[1] ?? '', bounds.unit)];
     const wrong = within(lo, bounds) ?? within(hi, bounds) ?? (lo > hi ? 'Lowest first.' : null);
     return wrong === null ? { ok: true, value: lo === hi ? lo : { lo, hi } } : { ok: false, wrong };
   }
-  const n = num(said);
+  const n = num(said, bounds.unit);
   const wrong = within(n, bounds);
   return wrong === null ? { ok: true, value: n } : { ok: false, wrong };
 }

@@ -33,7 +33,10 @@ describe('a call', () => {
     [['draw', 'flat.json', '--view', 'face:nowhere:left'], 'kickset: there is no wall "nowhere"\n'],
     [['draw', 'flat.json', '--view', 'face:BN:top'], /from its left or its right, not "top"/],
     [['draw', 'flat.json', '--view', 'iso'], /--view is plan:STOREY or face:WALL:SIDE, not "iso"/],
-    [['sum', 'pi'], /there is no sum "pi"; there are fitting-length, gas-flow, gas-run, gas-volume/],
+    [
+      ['sum', 'pi'],
+      /there is no sum "pi"; there are bend, condensate-fall, discharge-size, expansion, fitting-length, gas-flow, gas-run, gas-volume, loading-units, main-service\n/,
+    ],
     [['sum'], /there is no sum ""; there are /],
     [['sum', 'gas-flow', '30'], 'kickset: figures are told as key=value, not "30"\n'],
     [['sum', 'gas-flow', 'watts=30'], /gas-flow does not ask for "watts"; it asks for kw, gas, cv/],

@@ -68,6 +68,21 @@ describe('condensate figures that were read', () => {
   });
 });
 
+describe('condensate figures of the trade-body guide and of practice', () => {
+  it('13 of insulation outside, 19 better; a trap of 75 makes a further break needless', () => {
+    expect(figure('condensate-limits', 'outside insulation', 'mm')).toMatchObject({ value: 13 });
+    expect(figure('condensate-limits', 'outside insulation, better', 'mm')).toMatchObject({
+      value: 19,
+      sureness: 'practice',
+    });
+    expect(figure('condensate-limits', 'trap seal', 'mm')).toMatchObject({ value: 75 });
+  });
+
+  it('into a stack above the foot bend holds for up to three storeys', () => {
+    expect(figure('condensate-limits', 'above foot bend', 'storeys')).toMatchObject({ value: 3 });
+  });
+});
+
 describe('discharge figures that were read', () => {
   it('guidance G19.3: 600 to the tundish, 300 straight down; Approved Document G as extracted: 1 in 200, 100, 3 m', () => {
     expect(figure('discharge-limits', 'valve to tundish', 'mm')).toMatchObject({ value: 600, sureness: 'page' });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chaseFaults } from '../../src/engine/structure/chase-faults.ts';
+import { backToBackFault, chaseFaults } from '../../src/engine/structure/chase-faults.ts';
 import { chaseLimits } from '../../src/engine/structure/chase-limits.ts';
 import { spacingFault } from '../../src/engine/structure/cut-spacing.ts';
 import { bandsFromOneEnd, type Cut, cutLimits } from '../../src/engine/structure/joist-limits.ts';
@@ -77,6 +77,31 @@ describe('standard specification, clause 650: chases in masonry', () => {
     expect(chaseLimits('vertical', 102.5).length).toBeNull();
     expect(chaseLimits('horizontal', 102.5).depth?.value).toBeCloseTo(102.5 / 6, 6);
     expect(chaseLimits('horizontal', 102.5).length?.value).toBe(1000);
+  });
+
+  it('a third, a sixth and a metre are still allowed, a millimetre more is a fault', () => {
+    const ask = { way: 'vertical' as const, depthMm: 34, lengthMm: 5000, leafMm: 102, hollow: false };
+    const kinds = (over: Partial<Parameters<typeof chaseFaults>[0]>) =>
+      chaseFaults({ ...ask, ...over }).map((f) => f.kind);
+    expect([kinds({}), kinds({ depthMm: 35 })]).toEqual([[], ['depth']]);
+    const level = { way: 'horizontal' as const, depthMm: 17, lengthMm: 1000 };
+    expect([kinds(level), kinds({ ...level, depthMm: 18 }), kinds({ ...level, lengthMm: 1001 })]).toEqual([
+      [],
+      ['depth'],
+      ['length'],
+    ]);
+  });
+
+  it('never back to back: offset by the thickness of the wall; one hole of 300 each way', () => {
+    expect(backToBackFault(0, 215)?.kind).toBe('backToBack');
+    expect(backToBackFault(214, 215)?.wanted?.value).toBe(215);
+    expect(backToBackFault(215, 215)).toBeNull();
+    expect(constant('wall-chases', 'hole', 'mm')).toBe(300);
+  });
+
+  it('one sixth and not the one sixteenth that some pages print', () => {
+    expect(constant('wall-chases', 'horizontal', 'share')).toBeCloseTo(1 / 6, 9);
+    expect(table('wall-chases').notes.join()).toContain('one sixteenth');
   });
 
   it('hollow blocks never, a leaf nobody described cannot be told', () => {

@@ -47,6 +47,7 @@ describe('clip spacing', () => {
       ['21.5', 0.5, 1.0],
       ['32', 0.5, 1.2],
       ['40', 0.5, 1.2],
+      ['50', 0.6, 1.2],
     ]);
     expect(figure('pipe-supports-pocket', 'waste 21.5', 'horizontal')).toMatchObject({ sureness: 'memory' });
     expect(figure('pipe-supports-pocket', 'waste 32', 'horizontal')).toMatchObject({ sureness: 'page' });

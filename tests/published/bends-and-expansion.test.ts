@@ -11,12 +11,12 @@ const square = (size: string, editions = {}): Working =>
 const stepOf = (w: Working, label: string): number =>
   w.steps.find((s) => s.label === label)?.result?.value ?? Number.NaN;
 
-describe('college textbook 2019, page 107: machine bends', () => {
+describe('college textbook 2019, viewer page 107: machine bends', () => {
   it('15 at 4 diameters: a radius of 60, 60 x 1.57 is 94.2 in the bend', () => {
     const working = square('15', TEXTBOOK);
     expect(stepOf(working, 'Radius on the centre line')).toBe(60);
     expect(working.result?.value).toBeCloseTo(94.2, 1);
-    expect(working.steps.flatMap((s) => s.cites.map((c) => c.clause))).toContain('page 107');
+    expect(working.steps.flatMap((s) => s.cites.map((c) => c.clause))).toContain('viewer page 107');
   });
 
   it('radius of about 4 diameters, saving of 1.5 diameters, for 15, 22 and 28', () => {
@@ -46,7 +46,7 @@ describe('college textbook 2019, page 107: machine bends', () => {
     }
   });
 
-  it('page 124: polybutylene is bent no tighter than 80, 120, 160, 224', () => {
+  it('viewer page 124: polybutylene is bent no tighter than 80, 120, 160, 224', () => {
     for (const [size, radiusMm] of [
       ['10', 80],
       ['15', 120],

@@ -46,6 +46,6 @@ export default defineSum({
     values: { size: '15', degrees: 90, edition: 'bend-radius-textbook' },
     result: 94.2,
     within: 0.05,
-    from: 'college textbook 2019, page 107: 15 at 4 diameters, 60 x 1.57 is 94.2 mm',
+    from: 'college textbook 2019, viewer page 107: 15 at 4 diameters, 60 x 1.57 is 94.2 mm',
   },
 });

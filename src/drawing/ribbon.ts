@@ -7,10 +7,10 @@ import { boxAround, pointsOf } from './fragments/fragment.ts';
 import { TEXT_MM } from './look/tokens.ts';
 import { drawnLeg } from './pipes/drawn-leg.ts';
 import { planPlane } from './pipes/plane.ts';
-import { fitLabels, gatherRuns, type LevelLabel, labelItems } from './ribbon/ribbon-labels.ts';
+import { fitLabels, fitsLeft, gatherRuns, type LevelLabel, labelItems } from './ribbon/ribbon-labels.ts';
 import { unroll } from './ribbon/ribbon-run.ts';
 import { bar, sectionItems, voidsAtPlace } from './ribbon/ribbon-section.ts';
-import { levelOf } from './text/say-level.ts';
+import { levelMark } from './text/say-level.ts';
 
 /** A height that can be taken up: a line of the ribbon to tap. */
 export interface RibbonLevel {
@@ -28,6 +28,8 @@ export interface RibbonOptions {
   /** Width of the section in mm of the plane: it starts at x = 0, figures stand left of it. */
   readonly widthMm: number;
   readonly mmPerPaperMm: number;
+  /** Room for figures left of the section, in mm of paper: what is longer says less. Left out: as much as they want. */
+  readonly labelRoomMm?: number;
   /** Usual heights in this storey, from the table of assumed heights: skirting, worktop… */
   readonly levels: readonly { readonly label: string; readonly height: HeightRef }[];
 }
@@ -125,7 +127,7 @@ export function ribbon(plan: Plan, network: Network, options: RibbonOptions): Ri
   const section = sectionItems(plan, options.storey, voids, 0, width, over);
   const others = otherRuns(plan, network, options);
   const chosen = options.run === null ? undefined : unroll(plan, network, options.run, width * 0.12, width * 0.88);
-  const figure = (z: number): string => levelOf(plan, z, options.storey);
+  const figure = (z: number): string => levelMark(plan, z, options.storey);
   const house: LevelLabel[] = [storey.floorMm, ceiling, over, ...voids.flatMap((v) => [v.bottom, v.top])].map((z) => ({
     z,
     text: figure(z),
@@ -139,6 +141,7 @@ export function ribbon(plan: Plan, network: Network, options: RibbonOptions): Ri
     ...gatherRuns(
       others.map((o) => ({ ...o, level: figure(o.z) })),
       line,
+      fitsLeft(options.labelRoomMm ?? Number.POSITIVE_INFINITY, TEXT_MM.screen.dimension),
     ),
   ];
   const items = [

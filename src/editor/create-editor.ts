@@ -1,7 +1,8 @@
 import { createStore } from 'zustand/vanilla';
 import type { IdMaker } from '../plan/ids.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { Case, Plan } from '../plan/plan.ts';
 import type { Assumptions, Editor, EditorState } from './editor-api.ts';
+import { firstStorey } from './first-storey.ts';
 import { alignedTo, foldedDown, foldedUp } from './fold.ts';
 import { onStorey, pipeOf, startInHand } from './in-hand.ts';
 import { createArbiter } from './input/arbiter.ts';
@@ -22,12 +23,13 @@ export interface EditorSetup {
 const FIRST_TOOL = 'select';
 
 function startState({ plan, assumptions }: EditorSetup): EditorState {
-  const storey = Object.keys(plan.storeys)[0] ?? '';
   const option = Object.keys(plan.options)[0] ?? null;
+  const chosen: Case = { option, when: option === null ? 'before' : 'after' };
+  const storey = firstStorey(plan, chosen);
   return {
     plan,
     revision: 0,
-    chosen: { option, when: option === null ? 'before' : 'after' },
+    chosen,
     history: { undo: [], redo: [] },
     readOnly: null,
     tool: FIRST_TOOL,

@@ -14,7 +14,7 @@ import { photoFragment } from './photo.fragment.ts';
 import { pointFragment } from './point.fragment.ts';
 import { roofFragment } from './roof.fragment.ts';
 import { turnedFragment } from './turned.ts';
-import { voidFragment } from './void.fragment.ts';
+import { coversFloor, voidFragment } from './void.fragment.ts';
 import { floorsFragment, wallsFragment } from './wall.fragment.ts';
 
 /** Where no walls close a room in, its name may move this far from its seed. */
@@ -57,9 +57,10 @@ export function planFragments(
     const leansOn = [...walls, 0, ...openings, quarters];
     found.push(remember(storey, 'walls', plan, leansOn, () => wallsFragment(storeyId, walls, openings, quarters)));
   }
-  for (const v of Object.values(plan.voids)) {
-    if (v.storey === storeyId && alive.has('voids', v.id))
-      found.push(remember(v, 'void', plan, [], () => voidFragment(v)));
+  const voids = Object.values(plan.voids).filter((v) => v.storey === storeyId && alive.has('voids', v.id));
+  for (const v of voids) {
+    const covers = coversFloor(v, voids);
+    found.push(remember(v, 'void', plan, [covers], () => voidFragment(v, covers)));
   }
   for (const roof of Object.values(plan.roofs)) {
     if (roof.storey === storeyId) found.push(remember(roof, 'roof', plan, [], (traced) => roofFragment(traced, roof)));

@@ -19,6 +19,8 @@ const ASTRAY = 0.6;
 /** Shorter than so many of its plates, a leg of a coarse drawing says its letters only; then it says nothing. */
 const COARSE_LEGS = 4;
 const COARSE_LEAST = 2;
+/** An unseen stretch says how long it may be wherever that covers no more than this part of it. */
+const COARSE_UNSEEN = 2.6;
 /** Nodes this far past twice the plate can be covered by no place that is tried. */
 const REACH_MM = 4;
 
@@ -176,8 +178,10 @@ function besideLeg(leg: TagLeg, size: { w: number; h: number }, to: Obstacles, n
 function wordsFor(leg: TagLeg, sizes: TagSizes, fineness: Fineness, paper: Paper): TagWords[] {
   const { wish } = leg;
   const full: TagWords = { text: wish.text, size: 'tag', ...plateMm(wish.text, sizes.tag) };
-  if (fineness === 'close' || wish.ink === 'cantTell') return [full];
-  const short: TagWords = { text: wish.letters, size: 'small', ...plateMm(wish.letters, sizes.small) };
+  const unseen = wish.ink === 'cantTell';
+  if (fineness === 'close' || (unseen && (fineness === 'usual' || leg.length >= COARSE_UNSEEN * full.w))) return [full];
+  const letters = unseen ? `${wish.letters} ?` : wish.letters;
+  const short: TagWords = { text: letters, size: 'small', ...plateMm(letters, sizes.small) };
   if (fineness === 'usual') return inBank(leg, paper) ? [short] : [full, short];
   if (leg.length >= COARSE_LEGS * full.w && !inBank(leg, paper)) return [full, short];
   return leg.length >= COARSE_LEAST * short.w ? [short] : [];

@@ -1,4 +1,5 @@
 import type { Item } from '../display-list.ts';
+import { textWidth } from '../text/measure.ts';
 
 /** Words at a height, left of the section. Higher rank is kept where two would touch. */
 export interface LevelLabel {
@@ -12,11 +13,30 @@ export interface LevelLabel {
 const LINE_EM = 1.15;
 const TICK_MM = 1.4;
 const OFF_MM = 2.2;
+/** Between the edge of the ribbon and a text. */
+const EDGE_MM = 1;
 
-/** Runs nearer in height than a line of text are named together: "HF, HR". */
+/** What a run says at its height: letters and level, or as much of it as has room. */
+const sayOne = (run: { letters: string; level: string }, fits: (text: string) => boolean): string => {
+  const both = `${run.letters} ${run.level}`;
+  return fits(both) ? both : run.letters;
+};
+
+/** "HF, HR"; where that is too long, the first of them and how many more: "HF +2". */
+function sayAll(letters: readonly string[], fits: (text: string) => boolean): string {
+  for (let n = letters.length; n > 1; n--) {
+    const more = letters.length - n;
+    const text = `${letters.slice(0, n).join(', ')}${more > 0 ? ` +${more}` : ''}`;
+    if (fits(text)) return text;
+  }
+  return letters.length > 1 ? `${letters[0]} +${letters.length - 1}` : (letters[0] ?? '');
+}
+
+/** Runs nearer in height than a line of text are named together: "HF, HR". `fits`: is there room for a text? */
 export function gatherRuns(
   bars: readonly { z: number; letters: string; level: string }[],
   lineMm: number,
+  fits: (text: string) => boolean,
 ): LevelLabel[] {
   const sorted = [...bars].sort((a, b) => b.z - a.z);
   const groups: { z: number; letters: string; level: string }[][] = [];
@@ -29,8 +49,7 @@ export function gatherRuns(
   return groups.map((group): LevelLabel => {
     const [first] = group as [{ z: number; letters: string; level: string }];
     const z = group.reduce((sum, g) => sum + g.z, 0) / group.length;
-    const text =
-      group.length === 1 ? `${first.letters} ${first.level}` : [...new Set(group.map((g) => g.letters))].join(', ');
+    const text = group.length === 1 ? sayOne(first, fits) : sayAll([...new Set(group.map((g) => g.letters))], fits);
     return { z, text, rank: 1, strong: false };
   });
 }
@@ -44,6 +63,12 @@ export function fitLabels(labels: readonly LevelLabel[], textMm: number, mmPerPa
   }
   return kept.sort((a, b) => a.z - b.z);
 }
+
+/** Is there room for a text between the edge of the ribbon and its tick? Both in mm of paper. */
+export const fitsLeft =
+  (roomMm: number, textMm: number) =>
+  (text: string): boolean =>
+    EDGE_MM + textWidth(text, textMm, 400) + OFF_MM <= roomMm;
 
 export function labelItems(labels: readonly LevelLabel[], left: number): Item[] {
   return labels.flatMap(({ z, text, strong }): Item[] => [

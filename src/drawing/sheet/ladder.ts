@@ -1,6 +1,5 @@
 import { buildNetwork } from '../../network/graph.ts';
 import type { Case, Plan } from '../../plan/plan.ts';
-import type { Item } from '../display-list.ts';
 import { sheetFrame } from '../paint/frame.ts';
 import type { Prim } from '../paint/prim.ts';
 import { primsOf } from '../paint/prims-of.ts';
@@ -26,10 +25,6 @@ function longestRun(plan: Plan, ids: readonly string[]): string | null {
   return among.sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))[0]?.[0] ?? null;
 }
 
-/** The edge of the sheet is near: what lies under the floor is said with a minus. */
-const short = (item: Item): Item =>
-  item.t === 'text' ? { ...item, text: item.text.replace(/(\d+) below( the floor)?/, '-$1') } : item;
-
 /** The heights of a storey as a true section at a scale of its own, at the filing edge. */
 export function ladderPrims(plan: Plan, chosen: Case, storey: string, at: Rect): Prim[] {
   const network = buildNetwork(plan, chosen);
@@ -53,7 +48,7 @@ export function ladderPrims(plan: Plan, chosen: Case, storey: string, at: Rect):
   return [
     ...title.prims,
     ...said.prims,
-    ...items.flatMap((g) => g.items.flatMap((i) => primsOf(short(i), frame, PRINT))),
+    ...items.flatMap((g) => g.items.flatMap((i) => primsOf(i, frame, PRINT))),
     edge,
   ];
 }

@@ -15,3 +15,9 @@ export function shortLevel(plan: Plan, z: number, storey: string): string {
   const mm = over(plan, z, storey);
   return mm < 0 ? `${-mm} below` : mm.toString();
 }
+
+/** On a section, where the floor is a line of its own: a level mark, with a minus below it. */
+export function levelMark(plan: Plan, z: number, storey: string): string {
+  const mm = over(plan, z, storey);
+  return mm < 0 ? `-${-mm}` : mm.toString();
+}

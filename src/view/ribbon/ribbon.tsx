@@ -77,7 +77,7 @@ interface CutProps {
 function Cut({ heights, scale, width, height, work, storey }: CutProps) {
   const across = acrossOf(width);
   const perPaperMm = look.screen.pxPerMm * (width < NARROW_PX ? NARROW_TEXT : 1);
-  const { list, levels } = useRibbon(across.px / scale.perMm, perPaperMm / scale.perMm);
+  const { list, levels } = useRibbon(across.px / scale.perMm, perPaperMm / scale.perMm, null, across.left / perPaperMm);
   const parts = useMemo(() => list.items, [list]);
   const says = useEditorState((s) => sayWorkHeight(s.plan, levels, s.inHand.height));
   const frame = useMemo(

@@ -40,7 +40,12 @@ const middleOfDrawing = ({ plan, panes }: EditorState): Xy =>
   workPlane(plan, panes.plan.view)?.place(panes.plan.camera.centre, 0) ?? { x: 0, y: 0 };
 
 /** The heights of the storey in hand, cut where the told or chosen run goes, else in the middle of the drawing. */
-export function useRibbon(widthMm: number, mmPerPaperMm: number, told: string | null = null): Ribbon {
+export function useRibbon(
+  widthMm: number,
+  mmPerPaperMm: number,
+  told: string | null = null,
+  labelRoomMm = Number.POSITIVE_INFINITY,
+): Ribbon {
   const plan = useEditorState((s) => s.plan);
   const chosen = useEditorState((s) => s.chosen);
   const storey = useEditorState((s) => (s.panes.plan.view.kind === 'plan' ? s.panes.plan.view.storey : ''));
@@ -52,6 +57,6 @@ export function useRibbon(widthMm: number, mmPerPaperMm: number, told: string | 
   return useMemo(() => {
     const at = (run === null ? null : middleOf({ plan }, run)) ?? { x, y };
     const levels = usualHeights(storey);
-    return ribbon(plan, network, { storey, at, run, widthMm, mmPerPaperMm, levels });
-  }, [plan, network, storey, run, x, y, widthMm, mmPerPaperMm]);
+    return ribbon(plan, network, { storey, at, run, widthMm, mmPerPaperMm, labelRoomMm, levels });
+  }, [plan, network, storey, run, x, y, widthMm, mmPerPaperMm, labelRoomMm]);
 }

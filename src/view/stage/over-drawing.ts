@@ -1,4 +1,5 @@
 import type { Box } from '../../drawing/display-list.ts';
+import { textWidth } from '../../drawing/text/measure.ts';
 import type { Pane } from '../../editor/editor-api.ts';
 import { NARROW_PX } from './scale-bar.tsx';
 
@@ -21,15 +22,32 @@ const NARROW: readonly Over[] = [
   { left: 8, bottom: 6, width: 230, height: 42 },
   { right: 4, bottom: 6, width: 62, height: 62 },
 ];
-/** The handle of the panel, half way down the right edge of the whole drawing. */
-const HANDLE = { width: 18, height: 66 };
+/** The handle of the panel at the right edge: half way down the drawing, or as far below as a panel that goes past the bench takes it. */
+const HANDLE = { width: 18, over: 33, under: 67 };
 /** The fold between a face and its plan, px. */
 const FOLD_PX = 44;
 
-/** Those places in mm of the view's plane. `folded`: heights of both panes in px while a wall is folded up. */
+/** The keys of the floors, in the margin at the top right: as wide as their names. */
+const FLOORS = {
+  wide: { right: 16, top: 6 },
+  narrow: { right: 8, top: 2 },
+  high: 46,
+  key: { text: 14, sides: 31, apart: 6 },
+} as const;
+
+function floorKeys(floors: readonly string[], narrow: boolean, paneWidth: number) {
+  const { right, top } = narrow ? FLOORS.narrow : FLOORS.wide;
+  const { text, sides, apart } = FLOORS.key;
+  const all = floors.reduce((sum, name) => sum + textWidth(name, text, 600) + sides + apart, -apart);
+  const width = Math.min(all, paneWidth - 2 * right);
+  return { left: paneWidth - right - width, top, width, height: FLOORS.high };
+}
+
+/** Those places in mm of the view's plane. `folded`: heights of both panes in px while a wall is folded up; `floors`: names on the keys of the floors. */
 export function overDrawing(
   pane: Pick<Pane, 'camera' | 'width' | 'height' | 'view'>,
   folded: { readonly face: number; readonly plan: number } | null,
+  floors: readonly string[] = [],
 ): Box[] {
   const { camera, width, height, view } = pane;
   const [cx, cy] = camera.centre;
@@ -48,6 +66,11 @@ export function overDrawing(
   );
   const whole = folded ? folded.face + FOLD_PX + folded.plan : height;
   const top = folded && view.kind === 'plan' ? folded.face + FOLD_PX : 0;
-  const handle = boxAt(width - HANDLE.width, (whole - HANDLE.height) / 2 - top, HANDLE.width, HANDLE.height);
+  const { over: up, under } = HANDLE;
+  const handle = boxAt(width - HANDLE.width, whole / 2 - up - top, HANDLE.width, up + under);
+  if (!folded && floors.length > 1) {
+    const f = floorKeys(floors, narrow, width);
+    keys.push(boxAt(f.left, f.top, f.width, f.height));
+  }
   return narrow ? keys : [...keys, handle];
 }

@@ -117,7 +117,8 @@ export function usePicture(
   const list = useMemo(() => {
     const mmPerPaperMm = look.screen.pxPerMm * pane.camera.mmPerPx;
     const visible = seenBox(pane, 0);
-    const over = overDrawing(pane, folded ? { face: faceHigh, plan: planHigh } : null);
+    const floors = Object.values(plan.storeys).map((s) => s.name);
+    const over = overDrawing(pane, folded ? { face: faceHigh, plan: planHigh } : null, floors);
     return annotate(seen, {
       plan,
       view,

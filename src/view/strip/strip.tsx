@@ -70,12 +70,24 @@ function CaseSwitch() {
       className="case-switch"
       choices={cases.map((c) => ({ value: caseKey(c.chosen), label: <CaseWords at={c} alone={cases.length < 3} /> }))}
       chosen={caseKey(chosen)}
-      mark={<KickUnderline />}
+      mark={<CaseMark />}
       onChoose={(key) => {
         const found = cases.find((c) => caseKey(c.chosen) === key);
         if (found) editor.setCase(found.chosen);
       }}
     />
+  );
+}
+
+/** Where there are more cases than have room, the chosen one is brought in among those that show. */
+const bringIn = (mark: HTMLSpanElement | null): void =>
+  mark?.parentElement?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+
+function CaseMark() {
+  return (
+    <span ref={bringIn} className="case-mark">
+      <KickUnderline />
+    </span>
   );
 }
 

@@ -2,7 +2,7 @@ import type { Row } from '../../../report/section.ts';
 import { AnswerRow } from './answer-row.tsx';
 import { ChoiceRow } from './choice-row.tsx';
 import { Cites } from './cites.tsx';
-import { sayWithUnit } from './figures.ts';
+import { FactRow } from './fact-row.tsx';
 import { SumRow } from './sum-row.tsx';
 import { VerdictRow } from './verdict-row.tsx';
 
@@ -33,18 +33,7 @@ export function RowView({ row, doing }: { readonly row: Row; readonly doing: Row
         </div>
       );
     case 'fact':
-      return (
-        <div className="fact">
-          <span className="fact-label">{row.label}</span>
-          <span className="fact-figure">{row.figure === null ? row.say : sayWithUnit(row.figure)}</span>
-          {row.figure !== null && row.say !== '' && <span className="fact-say">{row.say}</span>}
-          {row.ids.length > 0 && (
-            <button type="button" className="bare-key fact-show" onClick={() => doing.onShow(row.ids)}>
-              show
-            </button>
-          )}
-        </div>
-      );
+      return <FactRow row={row} onShow={doing.onShow} />;
     case 'verdict':
       return <VerdictRow row={row} onShow={doing.onShow} />;
     case 'note':

@@ -72,6 +72,19 @@ function fewTablesForThePage(): Plugin {
   };
 }
 
+/** Parts that the PDF library loads for pages of HTML and drawn images: never asked for here, so never shipped. */
+function unusedParts(): Plugin {
+  const unused = new Set(['html2canvas', 'dompurify', 'canvg']);
+  const nothing = '\0nothing';
+  return {
+    name: 'unused-parts',
+    apply: 'build',
+    enforce: 'pre',
+    resolveId: (asked) => (unused.has(asked) ? nothing : null),
+    load: (id) => (id === nothing ? 'export default null;' : null),
+  };
+}
+
 /** The font's licence travels with the font. */
 function fontLicence(): Plugin {
   return {
@@ -117,7 +130,7 @@ function app(): UserConfig {
     root: at('src/view'),
     base: './',
     define,
-    plugins: [react(), fewTablesForThePage(), policyInPage(), fontLicence(), offlineList()],
+    plugins: [react(), fewTablesForThePage(), unusedParts(), policyInPage(), fontLicence(), offlineList()],
     worker: { format: 'es' },
     build: {
       outDir: appFolder,

@@ -42,12 +42,38 @@ async function openPrint(page: Page, hand: Hand): Promise<void> {
   await expect(pictures(page).first()).toBeVisible();
 }
 
-async function saved(page: Page, hand: Hand): Promise<PdfPage[]> {
+async function saved(page: Page, hand: Hand): Promise<Buffer> {
   const [file] = await Promise.all([
     page.waitForEvent('download'),
     hand.press(dialog(page).getByRole('button', { name: 'Save as PDF' })),
   ]);
-  return readPdf(await readFile(await (file as Download).path()));
+  return readFile(await (file as Download).path());
+}
+
+/** The beats of dashes that a page shows: lengths, where they begin, ends of strokes. Hundredths of a mm. */
+function beatsShown(page: Page): Promise<string[]> {
+  return pictures(page).evaluateAll((all) => {
+    const told = all.flatMap((picture) =>
+      [...picture.querySelectorAll('path[stroke-dasharray]')].map((path) => {
+        const dash = (path.getAttribute('stroke-dasharray') ?? '').split(' ').map((d) => Number(d).toFixed(2));
+        const at = Number(path.getAttribute('stroke-dashoffset') ?? 0).toFixed(2);
+        return `${dash.join(' ')} from ${at} ${path.getAttribute('stroke-linecap') === 'round' ? 'round' : 'flat'}`;
+      }),
+    );
+    return [...new Set(told)].sort();
+  });
+}
+
+function beatsSaved(pages: readonly PdfPage[]): string[] {
+  const told = pages.flatMap(({ shapes }) =>
+    shapes
+      .filter(({ how, pen }) => how !== 'fill' && pen.dashMm.length > 0)
+      .map(({ pen }) => {
+        const dash = pen.dashMm.map((d) => d.toFixed(2)).join(' ');
+        return `${dash} from ${pen.dashAtMm.toFixed(2)} ${pen.round ? 'round' : 'flat'}`;
+      }),
+  );
+  return [...new Set(told)].sort();
 }
 
 /** Shapes of this size in mm, to half a hundredth of it. */
@@ -134,10 +160,74 @@ test('a metre is a metre in the file that is saved', async ({ page }) => {
       .getByLabel('Scale of Plan, First floor')
       .selectOption({ value: String(scale) });
     await expect(dialog(page).getByText(`sheet 1 of 3: First floor, 1:${scale}`)).toBeVisible();
-    const pages = await saved(page, hand);
+    const pages = readPdf(await saved(page, hand));
     expect(pages).toHaveLength(3);
     expectTrue(pages[0], scale, piece);
   }
+});
+
+test('the file that is saved has every sheet as it is shown, in text that is text', async ({ page }) => {
+  const hand = await handOf(page, 'mouse');
+  await openFlat(page);
+  await openPrint(page, hand);
+  const shown = await pictures(page).count();
+  const lines = await pictures(page).evaluateAll((all) =>
+    all.map((picture) => [...picture.querySelectorAll('text')].map((t) => t.textContent)),
+  );
+  const beats = await beatsShown(page);
+  expect(beats.length).toBeGreaterThan(5);
+  const file = await saved(page, hand);
+  const pages = readPdf(file);
+  expect(pages).toHaveLength(shown);
+  for (const [i, one] of pages.entries()) {
+    expect(one.wMm).toBeCloseTo(297, 2);
+    expect(one.hMm).toBeCloseTo(210, 2);
+    expect(one.images).toBe(0);
+    expect(one.text).toEqual(lines[i]);
+    expect(one.text.join(' ')).toContain(`sheet ${i + 1} of ${shown}`);
+    expect(Math.max(...one.shapes.map((s) => s.x + s.w))).toBeLessThanOrEqual(297.01);
+  }
+  const text = pages.flatMap((p) => p.text);
+  expect(text).toContain('First-floor flat');
+  expect(text).toContain('22 end feed elbow');
+  expect(beatsSaved(pages)).toEqual(beats);
+
+  const raw = file.toString('latin1');
+  expect([...raw.matchAll(/\/FontFile2 /g)]).toHaveLength(2);
+  const names = [...raw.matchAll(/\/BaseFont \/([\w-]+)/g)].map(([, name]) => name);
+  expect([...new Set(names)].sort()).toEqual(['HankenGrotesk-Regular', 'HankenGrotesk-SemiBold']);
+  expect(raw).toMatch(/\/PrintScaling \/None/);
+  expect(file.length).toBeLessThan(300_000);
+});
+
+test('a file on larger paper has pages of that size', async ({ page }) => {
+  const hand = await handOf(page, 'mouse');
+  await openFlat(page);
+  await openPrint(page, hand);
+  await hand.press(dialog(page).getByRole('radio', { name: 'A3 upright' }));
+  await expect(pictures(page).first()).toHaveAttribute('height', '420mm');
+  const pages = readPdf(await saved(page, hand));
+  expect(pages).toHaveLength(await pictures(page).count());
+  for (const { wMm, hMm } of pages) {
+    expect(wMm).toBeCloseTo(297, 2);
+    expect(hMm).toBeCloseTo(420, 2);
+  }
+});
+
+test('a letter that the font has not is named instead of left out', async ({ page }) => {
+  const hand = await handOf(page, 'mouse');
+  const file = JSON.parse(oneMetre()) as { plan: { name: string } };
+  file.plan.name = 'Łąka 3';
+  await openEmpty(page);
+  await openText(page, JSON.stringify(file));
+  await expect(page.getByRole('button', { name: /Łąka 3/ })).toBeVisible();
+  await answer(page);
+  await openPrint(page, hand);
+  let files = 0;
+  page.on('download', () => files++);
+  await hand.press(dialog(page).getByRole('button', { name: 'Save as PDF' }));
+  await expect(dialog(page).getByText(/^The font of the PDF has no "Ł", which stands on sheet 1 of 3\./)).toBeVisible();
+  expect(files).toBe(0);
 });
 
 test('a metre is a metre as the browser prints it', async ({ page }) => {

@@ -44,6 +44,8 @@ export const packageHome: Readonly<Record<string, readonly string[]>> = {
   'react-dom': ['view'],
   'react-konva': ['view'],
   konva: ['view'],
+  jspdf: ['view'],
+  'svg2pdf.js': ['view'],
   // Its main entry brings react; zustand/vanilla does not and is free.
   zustand: ['view'],
   '@fontsource-variable/hanken-grotesk': ['view'],

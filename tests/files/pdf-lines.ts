@@ -7,6 +7,15 @@ export interface PdfShape {
   readonly w: number;
   readonly h: number;
   readonly how: 'fill' | 'stroke' | 'both';
+  /** What it was drawn along with. */
+  readonly pen: PdfPen;
+}
+
+export interface PdfPen {
+  readonly wMm: number;
+  readonly round: boolean;
+  readonly dashMm: readonly number[];
+  readonly dashAtMm: number;
 }
 
 export interface PdfPage {
@@ -93,6 +102,22 @@ function lettersOf(bodies: Map<number, Body>): Map<string, Map<string, string>> 
   return found;
 }
 
+/** What painting is done with until the page says otherwise. */
+interface Hand {
+  readonly at: Matrix;
+  readonly width: number;
+  readonly round: boolean;
+  readonly dash: readonly number[];
+  readonly dashAt: number;
+  /** Letters are drawn along their edges only: a halo. */
+  readonly halo: boolean;
+}
+
+function penOf({ at, width, round, dash, dashAt }: Hand): PdfPen {
+  const mm = Math.sqrt(Math.abs(at[0] * at[3] - at[1] * at[2])) * MM;
+  return { wMm: width * mm, round, dashMm: dash.map((d) => d * mm), dashAtMm: dashAt * mm };
+}
+
 interface Painted {
   readonly shapes: PdfShape[];
   readonly text: string[];
@@ -107,25 +132,26 @@ function paint(
   inner: (name: string, at: Matrix) => void,
   letters: Map<string, Map<string, string>>,
 ): void {
-  let matrix = start;
-  const kept: Matrix[] = [];
+  const first: Hand = { at: start, width: 1, round: false, dash: [], dashAt: 0, halo: false };
+  let hand = first;
+  const kept: Hand[] = [];
   let points: [number, number][] = [];
   let stack: string[] = [];
   let font = '';
   // Some writers set a line letter by letter.
   let line = '';
-  let artifact = 0;
   const nums = (n: number): number[] => stack.slice(-n).map(Number);
   const add = (x: number, y: number): void => {
-    const px = x * matrix[0] + y * matrix[2] + matrix[4];
-    const py = x * matrix[1] + y * matrix[3] + matrix[5];
+    const { at } = hand;
+    const px = x * at[0] + y * at[2] + at[4];
+    const py = x * at[1] + y * at[3] + at[5];
     points.push([px * MM, (high - py) * MM]);
   };
   const end = (how: PdfShape['how'] | null): void => {
     if (how && points.length > 1) {
       const [xs, ys] = [points.map((p) => p[0]), points.map((p) => p[1])];
       const [x, y] = [Math.min(...xs), Math.min(...ys)];
-      into.shapes.push({ x, y, w: Math.max(...xs) - x, h: Math.max(...ys) - y, how });
+      into.shapes.push({ x, y, w: Math.max(...xs) - x, h: Math.max(...ys) - y, how, pen: penOf(hand) });
     }
     points = [];
   };
@@ -134,10 +160,16 @@ function paint(
       stack.push(token);
       continue;
     }
-    if (token === 'q') kept.push(matrix);
-    else if (token === 'Q') matrix = kept.pop() ?? start;
-    else if (token === 'cm') matrix = times(nums(6) as unknown as Matrix, matrix);
-    else if (token === 'm' || token === 'l') add(...(nums(2) as [number, number]));
+    if (token === 'q') kept.push(hand);
+    else if (token === 'Q') hand = kept.pop() ?? first;
+    else if (token === 'cm') hand = { ...hand, at: times(nums(6) as unknown as Matrix, hand.at) };
+    else if (token === 'w') hand = { ...hand, width: nums(1)[0] ?? 1 };
+    else if (token === 'J') hand = { ...hand, round: nums(1)[0] === 1 };
+    else if (token === 'Tr') hand = { ...hand, halo: nums(1)[0] === 1 };
+    else if (token === 'd') {
+      const dash = (stack.at(-2) ?? '').match(/[\d.]+/g) ?? [];
+      hand = { ...hand, dash: dash.map(Number), dashAt: nums(1)[0] ?? 0 };
+    } else if (token === 'm' || token === 'l') add(...(nums(2) as [number, number]));
     else if (token === 'c') {
       const [, , , , x = 0, y = 0] = nums(6);
       add(x, y);
@@ -158,15 +190,12 @@ function paint(
     else if (token === 'ET') {
       if (line !== '') into.text.push(line);
       line = '';
-    } else if (token === 'BMC' || token === 'BDC')
-      artifact += artifact > 0 || (stack.includes('/Artifact') && token === 'BMC') ? 1 : 0;
-    else if (token === 'EMC') artifact = Math.max(0, artifact - 1);
-    else if ((token === 'Tj' || token === 'TJ') && artifact === 0) {
+    } else if ((token === 'Tj' || token === 'TJ') && !hand.halo) {
       const glyphs = [...(stack.at(-1) ?? '').matchAll(/<([0-9A-Fa-f\s]*)>/g)].flatMap(
         ([, hex]) => hex?.match(/.{4}/g) ?? [],
       );
       line += glyphs.map((g) => letters.get(font)?.get(g.toUpperCase()) ?? '').join('');
-    } else if (token === 'Do') inner((stack.at(-1) ?? '').slice(1), matrix);
+    } else if (token === 'Do') inner((stack.at(-1) ?? '').slice(1), hand.at);
     stack = [];
   }
 }

@@ -149,7 +149,7 @@ function Keys({ job, sheets, ownFont }: KeysProps) {
     setBusy(true);
     setSaid('');
     try {
-      const { writePdf } = await import('../../files/format/pdf/write-pdf.ts');
+      const { writePdf } = await import('./write-pdf.ts');
       const title = job.plan.name === '' ? 'Job without a name' : job.plan.name;
       const bytes = await writePdf(sheets, { title, writer: WRITER, fonts: await sheetFonts() });
       saveBytes(fileName(job.plan.name, '.pdf'), 'application/pdf', bytes);

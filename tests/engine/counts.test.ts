@@ -71,6 +71,9 @@ function workOf(plan: Plan) {
   };
 }
 
+/** Rules that speak of the whole plan at once. */
+const ONCE: ReadonlySet<string> = new Set(['gas/meter-capacity', 'building/through-wall']);
+
 const within = (a: number, b: number, share: number): void => {
   expect(b).toBeGreaterThan(0);
   expect(Math.abs(a / b - 1)).toBeLessThanOrEqual(share);
@@ -86,8 +89,8 @@ describe.each(demoNames)('the house %s over and over', (name) => {
 
   test('is a sound plan of about a thousand and three thousand legs', () => {
     expect(danglingReferences(some)).toEqual([]);
-    within(Object.keys(some.legs).length, 1000, 0.05);
-    within(Object.keys(many.legs).length, 3000, 0.05);
+    within(Object.keys(some.legs).length, 1000, 0.1);
+    within(Object.keys(many.legs).length, 3000, 0.1);
   });
 
   test('asks as much of each leg at three thousand as at one thousand', { timeout: 60_000 }, () => {
@@ -101,7 +104,7 @@ describe.each(demoNames)('the house %s over and over', (name) => {
 
   // Many houses are one job to the engine, so their meters are told of together and not house by house.
   test('finds of each house what it finds of one', { timeout: 60_000 }, () => {
-    const each = (plan: Plan) => evaluate(plan, caseOf(plan)).findings.filter((f) => f.rule !== 'gas/meter-capacity');
+    const each = (plan: Plan) => evaluate(plan, caseOf(plan)).findings.filter((f) => !ONCE.has(f.rule));
     expect(each(some)).toHaveLength(each(one).length * copiesFor(house, 1000));
   });
 });

@@ -88,7 +88,8 @@ describe.each(drawings)('of %s', (_name, draw) => {
         const again = wallBodies(house({ walls: [...walls].reverse() }), GROUND).union;
         expect(again).toEqual(union);
         const other = areaOf(wallBodies(house({ walls: renamed(walls, order) }), GROUND).union);
-        expect(Math.abs(other - areaOf(union))).toBeLessThan(1 + areaOf(union) * 1e-6);
+        // Where three ends meet in one place the order of ids says which two are mitred: a sliver of the joint may differ.
+        expect(Math.abs(other - areaOf(union))).toBeLessThan(1 + areaOf(union) * (draw === anyWalls ? 0.01 : 1e-6));
       }),
       { numRuns: 80 },
     );

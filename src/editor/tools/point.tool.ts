@@ -1,6 +1,9 @@
 import { makePoint, type PointChoices } from '../../catalogue/make-point.ts';
 import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { floorZ } from '../../geometry/heights.ts';
+import { wallSide } from '../../geometry/hosting.ts';
+import { scale } from '../../geometry/vec.ts';
+import type { Wall } from '../../plan/records/building.ts';
 import { pointRing } from '../hit/point-entries.ts';
 import { TOLERANCE_PX } from '../input/tolerance.ts';
 import { acrossDeg, workPlane } from '../input/work-plane.ts';
@@ -33,6 +36,13 @@ function hosted(ctx: Ctx, event: ToolEvent): Told | undefined {
   };
 }
 
+/** How something is turned that stands with its back to a side of a wall, degrees. */
+function backedDeg(wall: Wall, side: 'left' | 'right'): number {
+  const { along } = wallSide(wall, side);
+  const right = side === 'left' ? scale(along, -1) : along;
+  return Math.round((Math.atan2(right.y, right.x) * 180_000) / Math.PI) / 1000;
+}
+
 /** On a face: on that side of that wall, at the height that was tapped. */
 function onFace(ctx: Ctx, event: ToolEvent): Told | undefined {
   const view = ctx.state.panes.face?.view;
@@ -45,11 +55,13 @@ function onFace(ctx: Ctx, event: ToolEvent): Told | undefined {
   return { kind: ctx.inHand.pointKind, storey: wall.storey, place };
 }
 
-/** Free on the floor, level as the plan is seen. */
+/** Free on the floor: with its back to the face of a wall that was caught, else level as the plan is seen. */
 function free(ctx: Ctx, event: ToolEvent): Told {
-  const { at } = event.snap({ only: ['wallFace', 'wallCorner', 'alignment', 'grid'] });
+  const { at, target } = event.snap({ only: ['wallFace', 'wallCorner', 'alignment', 'grid'] });
   const plane = workPlane(ctx.plan, ctx.state.panes.plan.view);
-  const place = { on: 'storey', x: at.x, y: at.y, angleDeg: plane ? acrossDeg(plane) : 0 } as const;
+  const wall = target?.is === 'wall' && target.side !== null ? ctx.plan.walls[target.wall] : undefined;
+  const backed = wall && target?.is === 'wall' && target.side !== null ? backedDeg(wall, target.side) : undefined;
+  const place = { on: 'storey', x: at.x, y: at.y, angleDeg: backed ?? (plane ? acrossDeg(plane) : 0) } as const;
   return { kind: ctx.inHand.pointKind, storey: storeyOf(ctx.state.panes), place };
 }
 

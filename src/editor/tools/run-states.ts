@@ -1,7 +1,8 @@
 import { distance3 } from '../../geometry/vec.ts';
 import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { Pick } from '../input/pick.ts';
-import type { ToolEvent, ToolStateChart } from './define-tool.ts';
+import type { ToolContext, ToolEvent, ToolStateChart } from './define-tool.ts';
+import { firstPick } from './first-pick.ts';
 import { begin, catchUp, isSecondTap, leave, moved, options, place, typedKey } from './lay-run.ts';
 import { lastPlace, type RunMemory, showRun } from './live-run.ts';
 
@@ -14,15 +15,15 @@ export interface RunStart {
 
 /** The chart of every tool that lays pipe: they differ only in what a first tap may start on. */
 export function runStates(start: RunStart): Readonly<Record<string, ToolStateChart<RunMemory>>> {
-  const first = (event: ToolEvent): Pick => event.snap(start.only ? { only: start.only } : {});
+  const first = (ctx: ToolContext<RunMemory>, event: ToolEvent): Pick => firstPick(ctx, event, start.only);
   return {
     idle: {
       move(ctx, event) {
-        ctx.memory.aim = first(event);
+        ctx.memory.aim = first(ctx, event);
         showRun(ctx);
       },
       down(ctx, event) {
-        const pick = first(event);
+        const pick = first(ctx, event);
         if (start.missed !== undefined && (!pick.target || pick.target.is === 'wall')) {
           ctx.say(start.missed);
           return;

@@ -12,6 +12,8 @@ interface Memory {
   drag: Drag | null;
   /** The last place of a drag over the empty floor, px. */
   panAt: Vec | null;
+  /** Where it was last tapped, px. */
+  tappedAt: Vec | null;
 }
 type Ctx = ToolContext<Memory>;
 
@@ -33,10 +35,17 @@ function choices(ctx: Ctx, hits: readonly Hit[]): Selected[] {
   return all;
 }
 
-/** The first of them, or the one after what is chosen already: tapping again goes deeper. */
-function next(ctx: Ctx, all: readonly Selected[]): Selected | undefined {
+/**
+ * The first of them, or the one after what is chosen already: tapping again in the same place goes deeper. In another place only
+ * a chosen run gives way, to the pipe of it that is tapped.
+ */
+function next(ctx: Ctx, all: readonly Selected[], event: ToolEvent): Selected | undefined {
   const [only, another] = ctx.state.selection;
+  const { tappedAt } = ctx.memory;
+  ctx.memory.tappedAt = event.screen;
   const here = only && !another ? all.findIndex((a) => sameThing(a, only)) : -1;
+  const again = tappedAt !== null && apart(tappedAt, event.screen) < 2 * SLOP_PX[event.kind];
+  if (!again && !(here === 0 && only?.map === 'runs')) return all[0];
   return all[(here + 1) % Math.max(all.length, 1)];
 }
 
@@ -132,7 +141,7 @@ export default defineTool<Memory>({
   key: 's',
   order: 10,
   initial: 'idle',
-  memory: () => ({ pressed: null, drag: null, panAt: null }),
+  memory: () => ({ pressed: null, drag: null, panAt: null, tappedAt: null }),
   states: {
     idle: {
       down(ctx, event) {
@@ -157,7 +166,7 @@ export default defineTool<Memory>({
       up(ctx, event) {
         const all = choices(ctx, ctx.memory.pressed?.hits ?? []);
         const [first] = all;
-        const chosen = next(ctx, all);
+        const chosen = next(ctx, all, event);
         if (event.shift && first) toggle(ctx, first);
         else ctx.select(chosen ? [chosen] : []);
         ctx.candidates(all.length > 1 ? all : []);

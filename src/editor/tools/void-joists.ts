@@ -17,6 +17,14 @@ export interface ToldJoists {
 /** The same way, from 0 up to below 180 degrees. */
 export const wayOf = (deg: number): number => ((deg % 180) + 180) % 180;
 
+/** Two ways that nobody on a ladder tells apart. */
+const SAME_WAY_DEG = 1;
+
+export function sameWay(a: number, b: number): boolean {
+  const apart = Math.abs(wayOf(a) - wayOf(b));
+  return Math.min(apart, 180 - apart) <= SAME_WAY_DEG;
+}
+
 /** Least place of an outline across its joists, as the way across and how far along it. */
 export function lowestAcross(outline: readonly Xy[], wayDeg: number): { across: Xy; at: number } {
   const { across } = grid({ wayDeg });

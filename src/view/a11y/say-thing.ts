@@ -50,7 +50,10 @@ export function sayThing(plan: Plan, of: Selected): string {
     }
     case 'voids': {
       const v = plan.voids[of.id];
-      return v ? `${v.kind}${v.joists ? `, joists at ${v.joists.centresMm}` : ''}` : '';
+      if (!v) return '';
+      const joists = v.joists ? `joists at ${v.joists.centresMm}` : '';
+      // A void without a name is called by its kind: it is not said again.
+      return [v.name === '' ? '' : v.kind, joists].filter((t) => t !== '').join(', ');
     }
     case 'rooms':
       return plan.rooms[of.id]?.use ?? '';

@@ -49,6 +49,11 @@ function More() {
       aria-pressed={other !== undefined}
       onClick={() => setOver('more')}
     >
+      {other && (
+        <span className="letter always" aria-hidden="true">
+          <Icon name="more" size={18} />
+        </span>
+      )}
       <Icon name={other?.icon ?? 'more'} />
       {other?.label ?? 'More'}
     </button>

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { Fragment, useEffect, useRef, useState } from 'react';
 import { itemsFor } from '../../catalogue/items.ts';
 import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { servicesInOrder } from '../../catalogue/services.ts';
@@ -14,7 +14,7 @@ import { sizeLabel, sizesInRow } from '../panels/inspect/size-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { sameHeight, storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
-import { ThingsRow } from '../things/things-row.tsx';
+import { ClassRow, ThingsRow } from '../things/things-row.tsx';
 import { GroundRows, RoofRows, RoomRows, WallRows } from './house-rows.tsx';
 import { Pick, Row, useInHand } from './tray-row.tsx';
 import { VoidRows } from './void-rows.tsx';
@@ -171,24 +171,27 @@ const GROUPS = [
 function PointRows() {
   const [inHand, set] = useInHand();
   const kinds = GROUPS.map(({ group, word }) => (
-    <Row key={group} label={word}>
-      {[...pointKinds.values()]
-        .filter((k) => k.group === group && k.retired !== true)
-        .map((k) => (
-          <Pick
-            key={k.id}
-            on={k.id === inHand.pointKind && inHand.thing === null}
-            onPick={() => set({ pointKind: k.id, thing: null })}
-          >
-            {k.label}
-          </Pick>
-        ))}
-    </Row>
+    <Fragment key={group}>
+      <Row label={word}>
+        {[...pointKinds.values()]
+          .filter((k) => k.group === group && k.retired !== true)
+          .map((k) => (
+            <Pick
+              key={k.id}
+              on={k.id === inHand.pointKind && inHand.thing === null}
+              onPick={() => set({ pointKind: k.id, thing: null })}
+            >
+              {k.label}
+            </Pick>
+          ))}
+      </Row>
+      {pointKinds.get(inHand.pointKind)?.group === group && <ClassRow />}
+    </Fragment>
   ));
   return (
     <>
-      <ThingsRow />
       {kinds}
+      <ThingsRow />
     </>
   );
 }

@@ -2,6 +2,7 @@ import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useRef } fr
 import { useStore } from 'zustand';
 import type { View } from '../../drawing/display-list.ts';
 import type { Plan } from '../../plan/plan.ts';
+import { sayFace } from '../a11y/say-face.ts';
 import { openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState, useReport } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
@@ -144,6 +145,11 @@ const SWIPE_PX = 36;
 function FoldLine() {
   const editor = useEditor();
   const from = useRef<number | null>(null);
+  const said = useEditorState((s) => {
+    const view = s.panes.face?.view;
+    const wall = view?.kind === 'face' ? s.plan.walls[view.wall] : undefined;
+    return wall && view?.kind === 'face' ? sayFace(s.plan, wall, view.side) : null;
+  });
   return (
     <div
       className="fold-line"
@@ -165,6 +171,7 @@ function FoldLine() {
       <button type="button" className="fold-key" onClick={() => editor.foldUp(null)}>
         <span>fold down</span>
       </button>
+      {said !== null && <span className="fold-says">{said}</span>}
       <ScaleBar folded />
     </div>
   );

@@ -6,7 +6,7 @@ import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Pick, Row } from '../bench/tray-row.tsx';
 import { loadShelf, shelf } from './shelf.ts';
 
-/** Things to be placed: the user's own first, those the job carries, then ordinary ones of a class. */
+/** The user's own things and those the job carries. */
 export function ThingsRow() {
   const editor = useEditor();
   const thing = useEditorState((s) => s.inHand.thing);
@@ -18,7 +18,7 @@ export function ThingsRow() {
   const others = Object.values(inJob).filter((t) => ![...mine, ...genericThings()].some((m) => m.id === t.id));
   return (
     <Row label="My things">
-      {[...mine, ...others, ...genericThings()].map((t) => (
+      {[...mine, ...others].map((t) => (
         <Pick key={t.id} on={thing?.id === t.id} onPick={() => editor.setInHand({ pointKind: t.kind, thing: t })}>
           {t.name}
         </Pick>
@@ -26,6 +26,23 @@ export function ThingsRow() {
       <button type="button" className="bare-key accent" onClick={() => setOver('my-things')}>
         all my things
       </button>
+    </Row>
+  );
+}
+
+/** Ordinary ones of the kind in hand, each of a class: beside the kinds they would push these out of sight. */
+export function ClassRow() {
+  const editor = useEditor();
+  const { thing, pointKind } = useEditorState((s) => s.inHand);
+  const classes = genericThings().filter((t) => t.kind === pointKind);
+  if (classes.length === 0) return null;
+  return (
+    <Row label="Class, assumed">
+      {classes.map((t) => (
+        <Pick key={t.id} on={thing?.id === t.id} onPick={() => editor.setInHand({ pointKind: t.kind, thing: t })}>
+          {t.name.replace(/, assumed$/, '')}
+        </Pick>
+      ))}
     </Row>
   );
 }

@@ -37,7 +37,7 @@ export function InspectRoom({ id }: { readonly id: string }) {
           unit="mm"
           min={1}
           empty
-          help="Empty: as the floor."
+          help="Empty: as on the rest of the floor."
           disabled={disabled}
           onSet={(v) => set({ ceilingMm: typeof v === 'number' ? v : null })}
         />

@@ -1,3 +1,4 @@
+import { sayFace } from '../../a11y/say-face.ts';
 import { useEditor, useEditorState } from '../../app/use-session.ts';
 import { Icon } from '../../look/icon.tsx';
 import { ChoiceKeys, YES_NO } from './choice-keys.tsx';
@@ -12,6 +13,7 @@ import { useChange } from './use-change.ts';
 export function InspectWall({ id }: { readonly id: string }) {
   const editor = useEditor();
   const wall = useEditorState((s) => s.plan.walls[id]);
+  const plan = useEditorState((s) => s.plan);
   const { disabled, run } = useChange();
   if (!wall) return null;
   const set = (change: object): boolean => run('wall.set', { wall: id, change });
@@ -22,7 +24,10 @@ export function InspectWall({ id }: { readonly id: string }) {
         {(['left', 'right'] as const).map((side) => (
           <button key={side} type="button" className="key slight" onClick={() => editor.foldUp({ wall: id, side })}>
             <Icon name="wall-face" size={22} />
-            Fold up {side} face
+            <span className="key-words">
+              Fold up {side} face
+              <span className="under">{sayFace(plan, wall, side)}</span>
+            </span>
           </button>
         ))}
       </div>

@@ -1,5 +1,6 @@
 import { boxOnWall, outlineOnWall } from '../../../../drawing/building/box-on-wall.ts';
 import { voidHeights } from '../../../../geometry/void-stretches.ts';
+import { sayFace } from '../../../a11y/say-face.ts';
 import { useEditor, useEditorState } from '../../../app/use-session.ts';
 import { Icon } from '../../../look/icon.tsx';
 import { NumberBox } from '../number-box.tsx';
@@ -26,8 +27,8 @@ export function VoidBox({ record, disabled, set }: VoidPart) {
   return (
     <>
       <p className="inspect-says">
-        {on.into ? 'Let into' : 'Against'} the {on.side} face of a wall of {Math.round(wall.thicknessMm)}
-        {heights ? `, ${Math.round(heights.top - heights.bottom)} high` : ''}.
+        {on.into ? 'Let into' : 'Against'} the {on.side} face of a wall of {Math.round(wall.thicknessMm)} (
+        {sayFace(plan, wall, on.side)}){heights ? `, ${Math.round(heights.top - heights.bottom)} high` : ''}.
       </p>
       <button type="button" className="key slight" onClick={() => editor.foldUp({ wall: on.wall, side: on.side })}>
         <Icon name="wall-face" size={22} />

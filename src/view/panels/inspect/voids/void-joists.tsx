@@ -1,5 +1,5 @@
 import { voidChoices } from '../../../../catalogue/void-choices.ts';
-import { joistsFor, offFirst, underside, wayOf, waysOf } from '../../../../editor/tools/void-joists.ts';
+import { joistsFor, offFirst, sameWay, underside, wayOf, waysOf } from '../../../../editor/tools/void-joists.ts';
 import type { Joists } from '../../../../plan/records/building.ts';
 import { useEditor } from '../../../app/use-session.ts';
 import { RadioKeys } from '../../../look/radio-keys.tsx';
@@ -129,7 +129,7 @@ function ToldJoists({ record, disabled, set, joists }: VoidPart & { readonly joi
           { value: ways.acrossDeg, label: 'across' },
           { value: ways.alongDeg, label: 'along' },
         ]}
-        chosen={wayOf(joists.wayDeg)}
+        chosen={[ways.acrossDeg, ways.alongDeg].find((deg) => sameWay(deg, joists.wayDeg)) ?? wayOf(joists.wayDeg)}
         disabled={disabled}
         onChoose={setWay}
       />

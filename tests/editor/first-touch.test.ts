@@ -98,3 +98,18 @@ test('ways a degree apart are one, round the half turn too', () => {
   expect(sameWay(0, 2)).toBe(false);
   expect(sameWay(0, 90)).toBe(false);
 });
+
+test('a wall that begins on the corner of a body begins at the end of the wall it is of', () => {
+  const { editor } = drawn();
+  const hand = handOn(editor, 'touch');
+  editor.setTool('wall');
+  hand.tap(4050, 3050);
+  expect(editor.store.getState().ask?.title).toBe('Wall 1, up');
+  for (const key of ['ArrowRight', '2', '0', '0', '0', 'Enter']) {
+    editor.key({ key, ctrl: false, shift: false, alt: false });
+  }
+  const wall = Object.values(editor.store.getState().plan.walls).at(-1);
+  expect(wall?.a).toEqual({ x: 4000, y: 3000 });
+  expect(editor.store.getState().ask?.title).toBe('Wall 2, right');
+  expect(editor.store.getState().ask?.rows[0]?.map((k) => k.label)).toContain('ahead');
+});

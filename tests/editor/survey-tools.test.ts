@@ -17,7 +17,7 @@ describe('walls told by figures', () => {
     const editor = editorOf();
     editor.setTool('wall');
     handOn(editor, 'touch').tap(0, 0);
-    expect(state(editor).ask).toMatchObject({ title: 'Wall 1, ahead', unit: 'mm inside', figure: '' });
+    expect(state(editor).ask).toMatchObject({ title: 'Wall 1, up', unit: 'mm inside', figure: '' });
     type(editor, '3600 Enter');
     // The second goes right by itself, the others turn as the one before.
     expect(state(editor).ask?.title).toBe('Wall 2, right');
@@ -130,7 +130,7 @@ describe('walls told by figures', () => {
     expect(made.b.y).toBeCloseTo(south.thicknessMm / 2 + 1500 + 50, 1);
     editor.undo();
     expect(state(editor).toolState).toBe('aiming');
-    expect(state(editor).ask?.title).toBe('Wall 1, ahead');
+    expect(state(editor).ask?.title).toBe('Wall 1, up');
   });
 });
 

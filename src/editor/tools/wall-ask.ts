@@ -10,6 +10,9 @@ const WAYS: readonly { readonly key: string; readonly label: string; readonly tu
   { key: 'ArrowDown', label: 'back', turnDeg: 180 },
 ];
 
+/** The first wall goes up, down or across the sheet: nobody walks along a wall yet. */
+const ON_THE_SHEET: Readonly<Record<string, string>> = { ahead: 'up', back: 'down' };
+
 /** The turn that a key of the pad or a keyboard's arrow tells. */
 export const turnOf = (key: string): number | undefined => WAYS.find((w) => w.key === key)?.turnDeg;
 
@@ -94,7 +97,9 @@ export function wallAsk(ctx: WallCtx): Ask | null {
   // Where the hand points the pad says no way: it would change with every move.
   const points = memory.turnDeg === null && aimed(memory) !== null;
   const known = points ? undefined : WAYS.find((w) => w.turnDeg === turn || (turn === -180 && w.turnDeg === 180));
-  const way = known?.label ?? `${Math.abs(turn)} degrees ${turn > 0 ? 'left' : 'right'}`;
+  const first = chain.walls.length === 0;
+  const labelOf = ({ label }: (typeof WAYS)[number]): string => (first ? ON_THE_SHEET[label] : undefined) ?? label;
+  const way = (known && labelOf(known)) ?? `${Math.abs(turn)} degrees ${turn > 0 ? 'left' : 'right'}`;
   const closing = closingKeys(ctx);
   return {
     title: points ? `Wall ${n}` : `Wall ${n}, ${way}`,
@@ -103,7 +108,7 @@ export function wallAsk(ctx: WallCtx): Ask | null {
     says: closing.says,
     rows: [
       [
-        ...WAYS.map((w) => ({ key: w.key, label: w.label, on: w === known })),
+        ...WAYS.map((w) => ({ key: w.key, label: labelOf(w), on: w === known })),
         { key: 'angle', label: 'angle', on: !points && known === undefined },
       ],
       closing.keys,

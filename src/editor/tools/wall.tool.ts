@@ -4,6 +4,7 @@ import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { KeyInput } from '../editor-api.ts';
 import { apart } from '../hit/shapes.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
+import { storeyOf } from '../panes.ts';
 import { aimChain } from './chain-of-corners.ts';
 import { defineTool, type ToolEvent } from './define-tool.ts';
 import { sizesOf, turnOf } from './wall-ask.ts';
@@ -17,7 +18,20 @@ const DOUBLE_TAP_MS = 400;
 const MOST_DIGITS = 6;
 const MOST_ANGLE = 3;
 
-const aimAt = (ctx: WallCtx, event: ToolEvent): void => aimChain(ctx, event, ONLY, 'closes the room');
+/** Walls join by their middle lines: the corner of a body means the end of the wall it is of. */
+function aimAt(ctx: WallCtx, event: ToolEvent): void {
+  aimChain(ctx, event, ONLY, 'closes the room');
+  const { memory, plan, state } = ctx;
+  const { aim } = memory;
+  if (!aim || memory.word !== 'corner of wall') return;
+  const ends = Object.values(plan.walls)
+    .filter((w) => w.storey === storeyOf(state.panes))
+    .flatMap((w) => [w.a, w.b].map((at) => ({ at, off: distance(at, aim), reach: w.thicknessMm })))
+    .filter(({ off, reach }) => off <= reach)
+    .sort((p, q) => p.off - q.off);
+  const [nearest] = ends;
+  if (nearest) Object.assign(memory, { aim: { x: nearest.at.x, y: nearest.at.y }, word: 'end of wall' });
+}
 
 function leave(ctx: WallCtx): string {
   Object.assign(ctx.memory, blankWall());

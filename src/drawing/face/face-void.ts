@@ -86,8 +86,8 @@ function joistsOn(plan: Plan, v: Void, plane: FacePlane, cuts: readonly Across[]
   const half = (joists.breadthMm ?? 0) / 2;
   return joistLines(v).flatMap(({ a, b, what }): Item[] => {
     const p = crossing([a.x, a.y], [b.x, b.y], line);
-    if (!p) return [];
-    const [u] = plane.at({ x: p[0], y: p[1], z: 0 });
+    const u = p && plane.at({ x: p[0], y: p[1], z: 0 })[0];
+    if (u === undefined || u < plane.from || u > plane.upTo) return [];
     const middles = what === DOUBLED ? [u - half, u + half] : [u];
     return middles.flatMap((m) => joistSection(joists.kind, { from: m - half, upTo: m + half }, z.low, z.high, style));
   });
@@ -98,6 +98,10 @@ function layerOf(plane: FacePlane, { bottom, top }: VoidHeights): PainterGroup {
   return bottom >= plane.ceilingZ - 1 || top <= plane.floorZ + 1 ? 'joist' : 'void';
 }
 
+/** A void may go on past the end of the wall: what lies there belongs to another face. */
+const onWall = (cuts: readonly Across[], { from, upTo }: FacePlane): Across[] =>
+  cuts.map((c) => ({ from: Math.max(c.from, from), upTo: Math.min(c.upTo, upTo) })).filter((c) => c.upTo - c.from > 1);
+
 /** A void where it meets a face: a wash between its heights, its joists cut or seen along. */
 export function faceVoid(plan: Plan, v: Void, plane: FacePlane): Fragment {
   const line = cutLine(plan, plane);
@@ -107,7 +111,7 @@ export function faceVoid(plan: Plan, v: Void, plane: FacePlane): Fragment {
   if (boxed) return boxed;
   const { bottom, top } = heights;
   const layer = layerOf(plane, heights);
-  const cuts = cutBy(outlineRings(v), line, plane);
+  const cuts = onWall(cutBy(outlineRings(v), line, plane), plane);
   if (v.kind === 'slab')
     return makeFragment(v.id, 'voids', layer, slab(v, cuts, heights), layerWishes(v, cuts, heights));
   const washes = cuts.flatMap((cut): Item[] => [

@@ -14,8 +14,12 @@ const pointAt = (plan: Plan, vertex: string): string | undefined => {
 /** "up 500 to 2420", "15 down to 900": with its size where no neighbour on the drawing says it. */
 export function sayRiser(plan: Plan, riser: Riser, storey: string, sized: boolean): string {
   const size = sized && riser.owner.size !== '' ? `${riser.owner.size} ` : '';
-  const from = levelOf(plan, riser.from, storey);
-  const upTo = levelOf(plan, riser.upTo, riser.legs.at(-1)?.placeB.storey ?? storey, storey);
+  const end = riser.legs.at(-1)?.placeB.storey ?? storey;
+  const upTo = levelOf(plan, riser.upTo, end, storey);
+  const floor = plan.storeys[storey]?.floorMm ?? 0;
+  // Both under the same floor: it is named once.
+  const under = end === storey && Math.max(riser.from, riser.upTo) < floor;
+  const from = under ? `${Math.round(floor - riser.from)}` : levelOf(plan, riser.from, storey);
   return riser.upTo > riser.from ? `${size}up ${from} to ${upTo}` : `${size}down to ${upTo}`;
 }
 

@@ -5,9 +5,9 @@ const over = (plan: Plan, z: number, storey: string): number => Math.round(z - (
 /** A level over the floor of a storey, with the floor's name where it is not the one that is looked at. */
 export function levelOf(plan: Plan, z: number, storey: string, seenFrom: string = storey): string {
   const mm = over(plan, z, storey);
-  const figure = mm < 0 ? `${-mm} below the floor` : mm.toString();
-  const name = plan.storeys[storey]?.name;
-  return name !== undefined && storey !== seenFrom ? `${figure} on ${name}` : figure;
+  const name = storey === seenFrom ? undefined : plan.storeys[storey]?.name;
+  if (mm < 0) return `${-mm} below ${name ?? 'the floor'}`;
+  return name === undefined ? mm.toString() : `${mm} on ${name}`;
 }
 
 /** The same for a list of levels, where the floor goes without saying. */

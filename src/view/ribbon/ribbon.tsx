@@ -8,6 +8,7 @@ import { look } from '../look/tokens.ts';
 import { HeightTab } from './height-tab.tsx';
 import { heightAt, overCeiling, type StoreyHeights, sayWorkHeight, storeyHeights } from './levels.ts';
 import { fitScale, type RibbonScale, scaleFrom } from './ribbon-scale.ts';
+import { underTab, without } from './under-tab.ts';
 import { useRibbon } from './use-ribbon.ts';
 import './ribbon.css';
 
@@ -78,7 +79,8 @@ function Cut({ heights, scale, width, height, work, storey }: CutProps) {
   const across = acrossOf(width);
   const perPaperMm = look.screen.pxPerMm * (width < NARROW_PX ? NARROW_TEXT : 1);
   const { list, levels } = useRibbon(across.px / scale.perMm, perPaperMm / scale.perMm, null, across.left / perPaperMm);
-  const parts = useMemo(() => list.items, [list]);
+  const under = underTab(list.items, work, scale.perMm);
+  const parts = useMemo(() => without(list.items, under), [list, under]);
   const says = useEditorState((s) => sayWorkHeight(s.plan, levels, s.inHand.height));
   const frame = useMemo(
     () => ({

@@ -190,8 +190,9 @@ function PointRows() {
   ));
   return (
     <>
+      <ThingsRow stands="first" />
       {kinds}
-      <ThingsRow />
+      <ThingsRow stands="last" />
     </>
   );
 }

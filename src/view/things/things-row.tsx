@@ -6,8 +6,8 @@ import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Pick, Row } from '../bench/tray-row.tsx';
 import { loadShelf, shelf } from './shelf.ts';
 
-/** The user's own things and those the job carries. */
-export function ThingsRow() {
+/** The user's own things and those the job carries: before all kinds where there are any, else only the way to them, last. */
+export function ThingsRow({ stands }: { readonly stands: 'first' | 'last' }) {
   const editor = useEditor();
   const thing = useEditorState((s) => s.inHand.thing);
   const inJob = useEditorState((s) => s.plan.things);
@@ -16,9 +16,11 @@ export function ThingsRow() {
     void loadShelf();
   }, []);
   const others = Object.values(inJob).filter((t) => ![...mine, ...genericThings()].some((m) => m.id === t.id));
+  const own = [...mine, ...others];
+  if (own.length > 0 !== (stands === 'first')) return null;
   return (
     <Row label="My things">
-      {[...mine, ...others].map((t) => (
+      {own.map((t) => (
         <Pick key={t.id} on={thing?.id === t.id} onPick={() => editor.setInHand({ pointKind: t.kind, thing: t })}>
           {t.name}
         </Pick>

@@ -1,6 +1,7 @@
 import { sayFace } from '../../a11y/say-face.ts';
 import { useEditor, useEditorState } from '../../app/use-session.ts';
 import { Icon } from '../../look/icon.tsx';
+import { foldUp } from '../../stage/fold-up.ts';
 import { ChoiceKeys, YES_NO } from './choice-keys.tsx';
 import { DeleteKey } from './delete-key.tsx';
 import { FateKeys } from './fate-keys.tsx';
@@ -22,7 +23,7 @@ export function InspectWall({ id }: { readonly id: string }) {
     <>
       <div className="key-row">
         {(['left', 'right'] as const).map((side) => (
-          <button key={side} type="button" className="key slight" onClick={() => editor.foldUp({ wall: id, side })}>
+          <button key={side} type="button" className="key slight" onClick={() => foldUp(editor, { wall: id, side })}>
             <Icon name="wall-face" size={22} />
             <span className="key-words">
               Fold up {side} face

@@ -3,6 +3,7 @@ import { voidHeights } from '../../../../geometry/void-stretches.ts';
 import { sayFace } from '../../../a11y/say-face.ts';
 import { useEditor, useEditorState } from '../../../app/use-session.ts';
 import { Icon } from '../../../look/icon.tsx';
+import { foldUp } from '../../../stage/fold-up.ts';
 import { NumberBox } from '../number-box.tsx';
 import { BoxPipes } from './box-pipes.tsx';
 import type { VoidPart } from './void-part.ts';
@@ -30,7 +31,7 @@ export function VoidBox({ record, disabled, set }: VoidPart) {
         {on.into ? 'Let into' : 'Against'} the {on.side} face of a wall of {Math.round(wall.thicknessMm)} (
         {sayFace(plan, wall, on.side)}){heights ? `, ${Math.round(heights.top - heights.bottom)} high` : ''}.
       </p>
-      <button type="button" className="key slight" onClick={() => editor.foldUp({ wall: on.wall, side: on.side })}>
+      <button type="button" className="key slight" onClick={() => foldUp(editor, { wall: on.wall, side: on.side })}>
         <Icon name="wall-face" size={22} />
         Fold up its face
       </button>

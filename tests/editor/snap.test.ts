@@ -26,6 +26,7 @@ describe('snaps', () => {
       'wallCorner',
       'rightAngle',
       'level',
+      'roomCorner',
       'wallFace',
       'wallCentreline',
       'alignment',

@@ -291,3 +291,20 @@ describe('what is done to a void', () => {
     expect(v().joists?.exceptions).toEqual([]);
   });
 });
+
+test('a boxing begins in the corner of the room where a hand comes near it, on the floor', () => {
+  const { editor: drawing, id } = drawn();
+  const editor = asking(drawing.store.getState().plan);
+  editor.foldUp({ wall: id.north ?? '', side: 'left' });
+  editor.setActivePane('face');
+  editor.setTool('void');
+  editor.setInHand({ voidKind: 'boxing' });
+  // The walls at both ends are 100 thick: the face is seen from 50 on.
+  handOn(editor, 'touch').play('down 110,40 move 250,900 move 400,1500 up');
+  press(editor, '1', '5', '0', 'Enter');
+  const [v] = voids(editor);
+  if (!v) throw new Error('nothing was made');
+  const on = boxOnWall(state(editor).plan, v);
+  expect(on?.fromS).toBeCloseTo(50, 0);
+  expect(v.bottom).toEqual({ from: 'floor', of: 'ground', mm: 0 });
+});

@@ -16,7 +16,7 @@ export interface VoidChange {
 
 /** A box keeps at least this much of each side while it is dragged. */
 const LEAST_MM = 20;
-const ONLY = ['wallCorner', 'wallFace', 'openingEdge', 'level', 'alignment', 'grid'];
+const ONLY = ['wallCorner', 'wallFace', 'openingEdge', 'level', 'roomCorner', 'alignment', 'grid'];
 
 /** A level as it was told from, moved to another z; from the floor where nobody told it. */
 function movedTo(plan: Plan, height: HeightRef | null, z: number, storey: string): HeightRef {

@@ -9,7 +9,7 @@ import type { ToolEvent, ToolStateChart } from './define-tool.ts';
 import { figureKey, sizeAsk } from './void-figure.ts';
 import { type Ctx, LIVE_PEN, leave, type Memory, slid } from './void-memory.ts';
 
-const ONLY = ['wallCorner', 'wallFace', 'openingEdge', 'level', 'alignment', 'grid'];
+const ONLY = ['wallCorner', 'wallFace', 'openingEdge', 'level', 'roomCorner', 'alignment', 'grid'];
 /** Narrower or lower than this it was no drag. */
 const LEAST_MM = 20;
 

@@ -1,5 +1,5 @@
 import { expect as check, type Page } from '@playwright/test';
-import { openChapter, panel } from './hands/drawing.ts';
+import { openChapter, panel, pullSheet, takeTool } from './hands/drawing.ts';
 import { handOf } from './hands/hand.ts';
 import { expect, openEmpty, test } from './hands/kickset.ts';
 import { held, pxOf } from './hands/model.ts';
@@ -94,4 +94,45 @@ test('a file that is no picture is refused in words', async ({ page }) => {
   await (await asked).setFiles({ name: 'notes.png', mimeType: 'image/png', buffer: Buffer.from('not a picture') });
   await expect(panel(page).getByRole('alert')).toHaveText(/^notes is no picture this browser can read/);
   expect(Object.keys((await held(page)).plan.blobRefs)).toEqual([]);
+});
+
+test('the empty page takes a plan to draw over; scaled, it stays as it is seen, and all of it is shown again', async ({
+  page,
+}) => {
+  const hand = await handOf(page, 'touch');
+  await openEmpty(page);
+  const png = await sheetPng(page, 1000, 700);
+  const asked = page.waitForEvent('filechooser');
+  await hand.press(page.getByRole('button', { name: /^Draw over a picture/ }));
+  await (await asked).setFiles({ name: 'agent plan.png', mimeType: 'image/png', buffer: png });
+  await expect(panel(page).getByRole('button', { name: /agent plan/ })).toBeVisible();
+  const { place } = await traceOf(page);
+  const k = place.mmPerPixel;
+  const ends = [40, 960].map((x) => ({ x: place.x + x * k, y: place.y + 350 * k, z: 0 }));
+  const seen = await Promise.all(ends.map((at) => pxOf(page, at)));
+  for (const at of ends) await hand.tap(await pxOf(page, at));
+  const long = panel(page).getByLabel('It is this long');
+  await long.fill('10.4 m');
+  await long.press('Enter');
+  await check.poll(async () => (await traceOf(page)).place.mmPerPixel).toBeCloseTo(10_400 / 920, 1);
+  const scaled = await traceOf(page);
+  for (const [i, x] of [40, 960].entries()) {
+    const at = {
+      x: scaled.place.x + x * scaled.place.mmPerPixel,
+      y: scaled.place.y + 350 * scaled.place.mmPerPixel,
+      z: 0,
+    };
+    const now = await pxOf(page, at);
+    check(Math.abs(now.x - (seen[i]?.x ?? 0))).toBeLessThan(2);
+    check(Math.abs(now.y - (seen[i]?.y ?? 0))).toBeLessThan(2);
+  }
+  // The card of the empty page does not come back over it.
+  await takeTool(page, hand, 'Select');
+  await expect(page.getByRole('heading', { name: 'An empty page answers too.' })).toBeHidden();
+  await page.evaluate(() => window.__kickset?.editor?.setCamera('plan', { centre: [90_000, 90_000], mmPerPx: 2 }));
+  await pullSheet(page, hand, 'low');
+  await hand.press(page.getByRole('button', { name: 'Show all' }));
+  const middle = scaled.place.x + 500 * scaled.place.mmPerPixel;
+  const { camera } = await held(page);
+  check(Math.abs(camera.centre[0] - middle)).toBeLessThan(camera.mmPerPx * 60);
 });

@@ -27,6 +27,13 @@ export function EmptyPage() {
           Open a file
         </button>
       </div>
+      <button
+        type="button"
+        className="empty-line"
+        onClick={() => void import('../traces/draw-over.ts').then(({ drawOver }) => drawOver())}
+      >
+        <span className="demo-name">Draw over a picture:</span> an agent's plan, a scan
+      </button>
       <p>Or look at an invented house.</p>
       <DemoList />
     </section>

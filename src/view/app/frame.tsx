@@ -28,8 +28,10 @@ const emptiness = new WeakMap<Plan, boolean>();
 function isEmpty(plan: Plan): boolean {
   const known = emptiness.get(plan);
   if (known !== undefined) return known;
-  const { walls, points, nodes, rooms, voids } = plan;
-  const empty = [walls, points, nodes, rooms, voids].every((map) => Object.keys(map).length === 0);
+  const { walls, points, nodes, rooms, voids, roofs, grounds, blobRefs } = plan;
+  const empty = [walls, points, nodes, rooms, voids, roofs, grounds, blobRefs].every(
+    (map) => Object.keys(map).length === 0,
+  );
   emptiness.set(plan, empty);
   return empty;
 }

@@ -39,9 +39,9 @@ const paneOf = (editor: Editor, view: View): Pane => {
   return view.kind === 'face' && panes.face ? panes.face : panes.plan;
 };
 
-/** Asks for a picture and lays it under a view. Gives a sentence where that was not possible; null when it lies there. */
-export async function putPicture(editor: Editor, view: View): Promise<string | null> {
-  const file = await askForPicture();
+/** Lays a picture under a view; where none is given one is asked for. Gives a sentence where that was not possible; null when it lies there. */
+export async function putPicture(editor: Editor, view: View, given?: File): Promise<string | null> {
+  const file = given ?? (await askForPicture());
   if (!file) return null;
   try {
     const taken = await takePicture(file);

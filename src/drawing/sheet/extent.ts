@@ -2,8 +2,8 @@ import type { Plan } from '../../plan/plan.ts';
 import type { Box, Fragment } from '../display-list.ts';
 import { union } from '../fragments/fragment.ts';
 
-/** Paper left about the house at the least, mm. */
-const NEAR_MM = 3;
+/** What is nearer to the edge of its window than this, mm of paper, is not whole. */
+const NEAR_MM = 0.5;
 
 /** What a sheet has to have room for, and the single things that lie far outside it. */
 export interface Extent {

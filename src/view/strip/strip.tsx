@@ -79,9 +79,17 @@ function CaseSwitch() {
   );
 }
 
+/** So much of the next case shows beside the chosen one. */
+const BESIDE_PX = 24;
+
 /** Where there are more cases than have room, the chosen one is brought in among those that show. */
-const bringIn = (mark: HTMLSpanElement | null): void =>
-  mark?.parentElement?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+function bringIn(mark: HTMLSpanElement | null): void {
+  const key = mark?.parentElement;
+  const row = key?.parentElement;
+  if (!key || !row) return;
+  const [k, r] = [key.getBoundingClientRect(), row.getBoundingClientRect()];
+  row.scrollLeft += Math.max(0, k.right + BESIDE_PX - r.right) - Math.max(0, r.left + BESIDE_PX - k.left);
+}
 
 function CaseMark() {
   return (

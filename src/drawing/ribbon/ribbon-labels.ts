@@ -14,7 +14,7 @@ const LINE_EM = 1.15;
 const TICK_MM = 1.4;
 const OFF_MM = 2.2;
 /** Between the edge of the ribbon and a text. */
-const EDGE_MM = 1;
+const EDGE_MM = 0.6;
 
 /** What a run says at its height: letters and level, or as much of it as has room. */
 const sayOne = (run: { letters: string; level: string }, fits: (text: string) => boolean): string => {
@@ -49,7 +49,8 @@ export function gatherRuns(
   return groups.map((group): LevelLabel => {
     const [first] = group as [{ z: number; letters: string; level: string }];
     const z = group.reduce((sum, g) => sum + g.z, 0) / group.length;
-    const text = group.length === 1 ? sayOne(first, fits) : sayAll([...new Set(group.map((g) => g.letters))], fits);
+    const alike = group.every((g) => g.letters === first.letters && g.level === first.level);
+    const text = alike ? sayOne(first, fits) : sayAll([...new Set(group.map((g) => g.letters))], fits);
     return { z, text, rank: 1, strong: false };
   });
 }

@@ -113,3 +113,38 @@ test('a wall that begins on the corner of a body begins at the end of the wall i
   expect(editor.store.getState().ask?.title).toBe('Wall 2, right');
   expect(editor.store.getState().ask?.rows[0]?.map((k) => k.label)).toContain('ahead');
 });
+
+test('another service in hand ends the run that is being laid; what is tapped then is a run of its own', () => {
+  const { editor } = drawn();
+  const hand = handOn(editor);
+  editor.setTool('run');
+  editor.setInHand({ service: 'cold' });
+  hand.tap(3000, 600);
+  hand.tap(3400, 600);
+  editor.setInHand({ service: 'hot' });
+  expect(editor.store.getState().toolState).toBe('idle');
+  hand.tap(3000, 1600);
+  hand.tap(3400, 1600);
+  const runs = Object.values(editor.store.getState().plan.runs).slice(-2);
+  expect(runs.map((r) => r.service)).toEqual(['cold', 'hot']);
+  const legs = Object.values(editor.store.getState().plan.legs);
+  expect(runs.map((r) => legs.filter((l) => l.run === r.id).length)).toEqual([1, 1]);
+});
+
+test('a finger on an appliance means its tail of the service in hand', () => {
+  const { editor, id } = drawn();
+  const hand = handOn(editor, 'touch');
+  const { plan } = editor.store.getState();
+  const tail = (service: string) => {
+    const found = plan.points[id.boiler!]!.connections.find((c) => c.service === service)!;
+    return { id: found.id, at: connectionPlace(plan, id.boiler!, found.id)!.at };
+  };
+  editor.setTool('run');
+  editor.setInHand({ service: 'condensate' });
+  hand.tap(tail('gas').at.x, tail('gas').at.y);
+  expect(editor.store.getState().inHand.service).toBe('condensate');
+  hand.tap(tail('gas').at.x, 1500);
+  const leg = Object.values(editor.store.getState().plan.legs).at(-2);
+  const start = editor.store.getState().plan.nodes[leg?.a ?? '']?.place;
+  expect(start).toMatchObject({ on: 'connection', point: id.boiler, connection: tail('condensate').id });
+});

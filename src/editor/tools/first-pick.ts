@@ -5,8 +5,9 @@ import { TOLERANCE_PX } from '../input/tolerance.ts';
 import type { ToolContext, ToolEvent } from './define-tool.ts';
 import { frameOf, type RunMemory } from './live-run.ts';
 
-/** A tail of the service in hand may be so much further off than another's, as a share of what counts as touching. */
-const FURTHER = 0.5;
+/** A tail of the service in hand may be so much further off than another's, as a share of what counts as touching. A finger is wider
+ * than a row of tails: it means the appliance, and the service in hand says which of them. */
+const FURTHER = { mouse: 0.5, pen: 0.5, touch: 1, glove: 1 } as const;
 
 /**
  * What a first tap starts on. The tails of an appliance stand closer than a finger is wide: where the one of the service in hand is
@@ -21,7 +22,7 @@ export function firstPick(ctx: ToolContext<RunMemory>, event: ToolEvent, only?: 
   if (own.target?.is !== 'connection' || isTaken(ctx, own.target.point, own.target.connection)) return nearest;
   const { plane } = frameOf(ctx);
   const away = (pick: Pick): number => apart(plane.onto(pick.at), event.plane);
-  const further = FURTHER * TOLERANCE_PX[event.kind] * ctx.mmPerPx;
+  const further = FURTHER[event.kind] * TOLERANCE_PX[event.kind] * ctx.mmPerPx;
   return away(own) - away(nearest) <= further ? own : nearest;
 }
 

@@ -157,7 +157,15 @@ export function typedKey(ctx: Ctx, key: KeyInput): string | undefined {
   return undefined;
 }
 
-/** Steps taken back elsewhere take the ends with them. */
+/** Does what is laid belong to another service than the one that has been taken in hand since? */
+function isOfAnother({ memory, plan, inHand }: Ctx): boolean {
+  const target = memory.start?.target;
+  const service =
+    memory.run !== null ? plan.runs[memory.run]?.service : target?.is === 'connection' ? target.service : undefined;
+  return service !== undefined && service !== inHand.service;
+}
+
+/** Steps taken back elsewhere take the ends with them. Another service in hand ends the run: the next tap begins one of it. */
 export function catchUp(ctx: Ctx): string | undefined {
   const { memory, plan } = ctx;
   if (memory.run !== null) {
@@ -165,6 +173,7 @@ export function catchUp(ctx: Ctx): string | undefined {
     if (!plan.runs[memory.run]) memory.run = null;
     if (memory.run === null) return leave(ctx);
   }
+  if (isOfAnother(ctx)) return leave(ctx);
   showRun(ctx);
   return undefined;
 }

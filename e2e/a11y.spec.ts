@@ -156,6 +156,9 @@ test('chosen and drawn without a pointer', async ({ page }) => {
     .getByRole('button', { name: /^Basin taps/ })
     .focus();
   await page.keyboard.press('End');
+  // Roofs and grounds stand after the walls.
+  const { roofs, grounds } = (await held(page)).plan;
+  for (const _ of [...Object.keys(roofs), ...Object.keys(grounds)]) await page.keyboard.press('ArrowUp');
   await page.keyboard.press('Enter');
   await expect.poll(async () => (await held(page)).selection.map((s) => s.map)).toEqual(['walls']);
   const { selection, plan } = await held(page);

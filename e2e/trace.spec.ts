@@ -75,6 +75,7 @@ test('a plan is put under the floor, scaled by a known length, locked, and is th
   expect(kept.place.locked).toBe(true);
   await page.waitForTimeout(600);
   await page.reload();
+  await page.waitForFunction(() => window.__kickset?.editor);
   await check.poll(async () => (await traceOf(page)).place).toEqual(kept.place);
   // The frame of the sheet is seen: its left line, half as strong as it was drawn.
   const on = await pxOf(page, {

@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import type { Selected } from '../../src/editor/editor-api.ts';
 import { readPlan } from '../../src/files/format/read-plan.ts';
 import type { Plan } from '../../src/plan/plan.ts';
+import type { Report } from '../../src/report/report.ts';
 import { sayThing } from '../../src/view/a11y/say-thing.ts';
+import { sectionsOf } from '../../src/view/panels/about-chosen.ts';
 import { chaptersOf, openChapterOf, shownFirst } from '../../src/view/panels/chapters.ts';
 import { nameOf } from '../../src/view/panels/name-of.ts';
 import { runSums } from '../../src/view/panels/runs-chapter.tsx';
@@ -40,6 +43,30 @@ describe('what things are called', () => {
   test('a point says its height and what was told of it', () => {
     expect(sayThing(plan, { map: 'points', id: 'B-NB' })).toMatch(/^1300 off floor; .*gas/);
     expect(sayThing(plan, { map: 'runs', id: 'B-g1' })).toMatch(/^4 legs, 28$/);
+  });
+});
+
+describe('what is chosen brings its sum forward', () => {
+  test('the section that answers for a pipe, a valve on it or an appliance', () => {
+    expect([...sectionsOf(plan, [{ map: 'runs', id: 'B-g1' }])]).toEqual(['gas-drop']);
+    expect([...sectionsOf(plan, [{ map: 'legs', id: 'B-g1-1' }])]).toEqual(['gas-drop']);
+    expect([...sectionsOf(plan, [{ map: 'points', id: 'B-NB' }])]).toEqual(
+      expect.arrayContaining(['gas-drop', 'condensate']),
+    );
+    const onGas = Object.values(plan.items).find((i) =>
+      Object.values(plan.legs).some((l) => (l.a === i.node || l.b === i.node) && plan.runs[l.run]?.service === 'gas'),
+    );
+    if (onGas) expect(sectionsOf(plan, [{ map: 'items', id: onGas.id }]).has('gas-drop')).toBe(true);
+    expect([...sectionsOf(plan, [{ map: 'walls', id: 'BW' }])]).toEqual([]);
+  });
+
+  test('its row stands in the foot of the panel even where it passes and others do not', () => {
+    const section = (id: string, state: 'pass' | 'check') => ({ id, title: id, order: 1, state, answer: id, rows: [] });
+    const sections = [section('gas-drop', 'pass'), ...['a', 'b', 'c', 'd', 'e'].map((id) => section(id, 'check'))];
+    const report = { sections, counts: { stop: 0, check: 5, note: 0, cantTell: 0 }, lines: [] } as unknown as Report;
+    const shown = (selection: readonly Selected[]) => shownFirst(chaptersOf({ plan, selection }, report), 6);
+    expect(shown([]).has('section:gas-drop')).toBe(false);
+    expect(shown([{ map: 'legs', id: 'B-g1-1' }]).has('section:gas-drop')).toBe(true);
   });
 });
 

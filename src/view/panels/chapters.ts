@@ -2,6 +2,7 @@ import type { EditorState } from '../../editor/editor-api.ts';
 import type { Report } from '../../report/report.ts';
 import type { State } from '../../report/section.ts';
 import { sayThing } from '../a11y/say-thing.ts';
+import { sectionsOf } from './about-chosen.ts';
 import { nameOf } from './name-of.ts';
 
 /** One chapter of the panel: a closed row with its answer, or open. What stands in it is chosen by its id. */
@@ -14,7 +15,7 @@ export interface Chapter {
 }
 
 /** What stands in the foot of the panel before the rest is asked for. */
-const RANKS = { stop: 60, check: 50, findings: 45, list: 40, cantTell: 30, job: 20, none: 10 } as const;
+const RANKS = { stop: 60, chosen: 55, check: 50, findings: 45, list: 40, cantTell: 30, job: 20, none: 10 } as const;
 
 const rankOf = (state: State): number =>
   state === 'stop' || state === 'check' || state === 'cantTell' ? RANKS[state] : RANKS.none;
@@ -59,8 +60,11 @@ export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, repor
     found.push({ id: 'inspect', title, answer, rank: RANKS.stop });
   }
   const sections = [...(report?.sections ?? [])].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
-  for (const s of sections)
-    found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer, rank: rankOf(s.state) });
+  const about = sectionsOf(plan, selection);
+  for (const s of sections) {
+    const rank = about.has(s.id) ? Math.max(RANKS.chosen, rankOf(s.state)) : rankOf(s.state);
+    found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer, rank });
+  }
   found.push({
     id: 'findings',
     title: 'Findings',

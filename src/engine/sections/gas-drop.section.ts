@@ -26,11 +26,11 @@ const byNeed = (a: GasAppliance, b: GasAppliance): number =>
 
 function answerRow(given: Given, a: GasAppliance): Row {
   const anyNew = partsOf(given, a).some((p) => !p.ask.kept);
-  const meter = given.gas.meter?.name.toLowerCase() ?? 'meter';
+  const meter = midSentence(given.gas.meter?.name ?? 'meter');
   return {
     kind: 'answer',
     label: a.name,
-    of: `${meter} to ${a.name.toLowerCase()}, everything burning`,
+    of: `${meter} to ${midSentence(a.name)}, everything burning`,
     figure: roundQuantity(a.drop.drop),
     bar: barOf(a.drop.drop, a.limit, a.verdict),
     say: sayVerdict(a, anyNew),

@@ -4,7 +4,7 @@ import { defineSection } from '../define-section.ts';
 import { condensateFalls } from '../drainage/falls-wanted.ts';
 import { reachOf } from '../drainage/reach.ts';
 import type { Given } from '../given.ts';
-import { sayPoint } from '../say-names.ts';
+import { midSentence, sayPoint } from '../say-names.ts';
 
 const ORDER: Readonly<Record<ReachAnswer['state'], number>> = { pass: 0, check: 1, cantTell: 2, stop: 3 };
 const byReach = (a: ReachAnswer, b: ReachAnswer): number =>
@@ -58,7 +58,7 @@ export default defineSection({
       if (answers.length === 0) return [];
       const say = `by gravity, ${WATER[service]}`;
       return [
-        { kind: 'heading', label: `From the ${sayPoint(given.plan, appliance).toLowerCase()}`, say, ids: [appliance] },
+        { kind: 'heading', label: `From the ${midSentence(sayPoint(given.plan, appliance))}`, say, ids: [appliance] },
         ...answers.map((a) => rowOf(given, a)),
         ...heightRow(given, answers),
       ];

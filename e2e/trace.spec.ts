@@ -2,7 +2,7 @@ import { expect as check, type Page } from '@playwright/test';
 import { openChapter, panel, pullSheet, takeTool } from './hands/drawing.ts';
 import { handOf } from './hands/hand.ts';
 import { expect, openEmpty, test } from './hands/kickset.ts';
-import { held, pxOf } from './hands/model.ts';
+import { answer, held, pxOf } from './hands/model.ts';
 
 /** A grey sheet with a black frame, drawn by the page itself and handed over as a file. */
 async function sheetPng(page: Page, width: number, height: number): Promise<Buffer> {
@@ -75,6 +75,7 @@ test('a plan is put under the floor, scaled by a known length, locked, and is th
   expect(kept.place.locked).toBe(true);
   await page.waitForTimeout(600);
   await page.reload();
+  await answer(page);
   await page.waitForFunction(() => window.__kickset?.editor);
   await check.poll(async () => (await traceOf(page)).place).toEqual(kept.place);
   // The frame of the sheet is seen: its left line, half as strong as it was drawn.

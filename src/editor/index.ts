@@ -1,4 +1,3 @@
 export { createEditor, type EditorSetup } from './create-editor.ts';
 export type * from './editor-api.ts';
-export { createWords } from './words/create-words.ts';
 export type * from './words/words-api.ts';

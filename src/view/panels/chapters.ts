@@ -17,8 +17,12 @@ export interface Chapter {
 /** What stands in the foot of the panel before the rest is asked for. */
 const RANKS = { stop: 60, chosen: 55, check: 50, findings: 45, list: 40, cantTell: 30, job: 20, none: 10 } as const;
 
-const rankOf = (state: State): number =>
-  state === 'stop' || state === 'check' || state === 'cantTell' ? RANKS[state] : RANKS.none;
+/** The first answer of the report is looked at with every stroke, good or bad. */
+const rankOf = (state: State, at: number): number =>
+  Math.max(
+    at === 0 ? RANKS.first : RANKS.none,
+    state === 'stop' || state === 'check' || state === 'cantTell' ? RANKS[state] : RANKS.none,
+  );
 
 /** Ids of the chapters that are shown first, where there is room for so many: those that want it most, in their own order. */
 export function shownFirst(chapters: readonly Chapter[], most: number): ReadonlySet<string> {
@@ -61,8 +65,9 @@ export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, repor
   }
   const sections = [...(report?.sections ?? [])].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
   const about = sectionsOf(plan, selection);
-  for (const s of sections) {
-    const rank = about.has(s.id) ? Math.max(RANKS.chosen, rankOf(s.state)) : rankOf(s.state);
+  for (const [at, s] of sections.entries()) {
+    const own = rankOf(s.state, at);
+    const rank = about.has(s.id) ? Math.max(RANKS.chosen, own) : own;
     found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer, rank });
   }
   found.push({

@@ -46,7 +46,10 @@ async function tell(page: Page, hand: Counted, ...words: readonly string[]): Pro
 async function tapAt(page: Page, hand: Counted, x: number, y: number): Promise<void> {
   const seen = async (): Promise<boolean> => {
     const at = await onPlan(page, x, y);
-    return page.evaluate(({ x, y }) => document.elementFromPoint(x, y)?.closest('[data-pane="plan"]') !== null, at);
+    return page.evaluate(
+      ({ x, y }) => (document.elementFromPoint(x, y)?.closest('[data-pane="plan"]') ?? null) !== null,
+      at,
+    );
   };
   if (!(await seen())) await hand.press(page.getByRole('button', { name: 'Show all' }));
   await expectInSight(page, x, y);

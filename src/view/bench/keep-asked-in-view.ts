@@ -59,9 +59,8 @@ export function keepAskedInView(editor: Editor, pad: HTMLElement): void {
     );
     return dx === undefined || dy === undefined ? undefined : [dx, dy];
   };
-  const stays = (way: Vec | undefined): boolean => way !== undefined && way[0] === 0 && way[1] === 0;
   const own = slide(places);
-  if (stays(own)) return;
+  if (own && own[0] === 0 && own[1] === 0) return;
   const house = fitBox(plan, pane.view);
   const drawn: Vec[] = house
     ? [
@@ -71,7 +70,11 @@ export function keepAskedInView(editor: Editor, pad: HTMLElement): void {
     : [];
   const all = [...places, ...drawn];
   // Who looks at a part of the house goes on looking at it from as near; who saw all of it goes on seeing all.
-  const way = slide(all) ?? (drawn.length > 0 && !stays(slide(drawn)) ? own : undefined);
+  const sawAll = drawn.every((p) => {
+    const [x, y] = toPx(pane, p);
+    return x >= 0 && y >= 0 && x <= pane.width && y <= free;
+  });
+  const way = slide(all) ?? (sawAll ? undefined : own);
   if (way) {
     editor.setCamera(panes.active, panned(pane.camera, ...way));
     return;

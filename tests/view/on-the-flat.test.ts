@@ -44,6 +44,15 @@ describe('what things are called', () => {
     expect(sayThing(plan, { map: 'points', id: 'B-NB' })).toMatch(/^1300 off floor; .*gas/);
     expect(sayThing(plan, { map: 'runs', id: 'B-g1' })).toMatch(/^4 legs, 28$/);
   });
+
+  test('nothing is said that the name has said: a room tells its size, a void its joists', () => {
+    const lounge = sayThing(plan, { map: 'rooms', id: 'lounge' });
+    expect(lounge).toMatch(/(^|, )\d+\.\d m²$/);
+    for (const { map, id, name } of thingsOf(plan)) {
+      const said = sayThing(plan, { map, id }).toLowerCase();
+      expect(said === '' ? '' : said.split(', ')[0], `${map} ${id}`).not.toBe(name.toLowerCase());
+    }
+  });
 });
 
 describe('what is chosen brings its sum forward', () => {

@@ -2,6 +2,7 @@ import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { sayTubeSize } from '../../catalogue/tubes.ts';
 import type { Selected } from '../../editor/editor-api.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
+import { roomFaces } from '../../geometry/rooms.ts';
 import type { Plan } from '../../plan/plan.ts';
 
 /** What follows the kind's own words in its sentence: "connections gas 22; heat input 30 kW". */
@@ -29,6 +30,16 @@ function sayRun(plan: Plan, id: string): string {
   return parts.filter((t) => t !== '').join(', ');
 }
 
+/** What it is used for, where its name does not say so already, and how large it is inside its walls. */
+function sayRoom(plan: Plan, id: string): string {
+  const room = plan.rooms[id];
+  if (!room) return '';
+  const use = room.use.toLowerCase() !== room.name.toLowerCase() ? room.use : '';
+  const face = roomFaces(plan, room.storey).faces.find((f) => f.rooms.includes(id));
+  const area = face ? `${(face.areaMm2 / 1e6).toFixed(1)} m²` : '';
+  return [use, area].filter((t) => t !== '').join(', ');
+}
+
 /** One line about a thing for the list beside the drawing and for a screen reader; empty where its name says all. */
 export function sayThing(plan: Plan, of: Selected): string {
   switch (of.map) {
@@ -46,7 +57,7 @@ export function sayThing(plan: Plan, of: Selected): string {
       const o = plan.openings[of.id];
       if (!o) return '';
       const opens = o.opens === null ? 'not told whether it opens' : o.opens ? 'opens' : 'does not open';
-      return `${o.kind}, ${o.widthMm} wide, ${opens}`;
+      return [o.name === '' ? '' : o.kind, `${o.widthMm} wide`, opens].filter((t) => t !== '').join(', ');
     }
     case 'voids': {
       const v = plan.voids[of.id];
@@ -56,7 +67,7 @@ export function sayThing(plan: Plan, of: Selected): string {
       return [v.name === '' ? '' : v.kind, joists].filter((t) => t !== '').join(', ');
     }
     case 'rooms':
-      return plan.rooms[of.id]?.use ?? '';
+      return sayRoom(plan, of.id);
     case 'roofs': {
       const r = plan.roofs[of.id];
       return r ? `${r.pitchDeg} degrees${r.rafters ? `, rafters at ${r.rafters.centresMm}` : ''}` : '';

@@ -4,6 +4,7 @@ import { exact, type Quantity } from '../../../report/quantity.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { type CondensateDrain, condensateDrains } from '../../drainage/condensate-drains.ts';
 import { kindOf } from '../../drainage/drains.ts';
+import { ExamplePlan } from '../../example.ts';
 import type { Given } from '../../given.ts';
 import { atVertex } from '../../places.ts';
 import { midSentence, sayPoint } from '../../say-names.ts';
@@ -44,9 +45,14 @@ function against(found: number | null, most: number | null, say: string, what: s
 }
 
 /** The worst thing, with everything that is missing in one "can't tell". */
-function judgePump(point: Point, out: CondensateDrain | undefined): Said[] {
+function judgePump(
+  point: Point,
+  out: CondensateDrain | undefined,
+  allowed: Point['fields'][string] | undefined,
+): Said[] {
   const { overflowStops } = point.fields;
   const all: Said[] = [];
+  if (allowed === false) all.push({ outcome: 'stop', say: 'notAllowed', missing: [] });
   if (overflowStops === false) all.push({ outcome: 'stop', say: 'fault', missing: [] });
   if (overflowStops !== true && overflowStops !== false)
     all.push({ outcome: 'cantTell', say: 'cantTell', missing: ['whether its overflow switch stops the boiler'] });
@@ -70,7 +76,9 @@ function judge(given: Given): Fault[] {
     if (!mine.some((d) => d.steps.some((s) => s.edge.state === 'new'))) return [];
     const out = mine.find((d) => kindOf(given, d.source) === 'condensate-pump');
     const at = out?.source ?? mine[0]?.end;
-    return judgePump(point, out).map(({ found, wanted, ...said }) => ({
+    const from = mine.find((d) => d.end?.point === point.id)?.source?.point ?? '';
+    const allowed = given.plan.points[from]?.fields.condensatePumpAllowed;
+    return judgePump(point, out, allowed).map(({ found, wanted, ...said }) => ({
       ...said,
       ids: [point.id],
       words: { pump: midSentence(sayPoint(given.plan, point.id)) },
@@ -120,6 +128,11 @@ export default defineRule<Readonly<Record<string, Figure>>>({
       why: 'When it fails or its pipe blocks, the boiler goes on making water and the pump runs over.',
       todo: "Wire its high-level switch into the boiler's controls.",
     },
+    notAllowed: {
+      title: 'The sheet of the boiler allows no condensate pump, and {pump} takes its condensate',
+      why: 'The appliance is proven with what its sheet allows, and with nothing else.',
+      todo: 'Take the condensate away by gravity, or ask the maker of the boiler in writing.',
+    },
     tooHigh: {
       title: 'The {pump} has to lift too high',
       why: 'Its pipe rises higher than its sheet says it lifts, so it runs and moves nothing.',
@@ -153,6 +166,21 @@ export default defineRule<Readonly<Record<string, Figure>>>({
       from: 'from 450 up to 2150',
     },
     { name: 'a short reach', given: () => pumped({ ...GOOD, runM: 3 }), expect: 'stop' },
+    {
+      name: 'a boiler whose sheet allows none',
+      given: () => {
+        const plan = pumped(GOOD);
+        const e = new ExamplePlan();
+        Object.assign(e.plan, plan);
+        e.point('boiler', 'b', [-2500, -1500, 1200], { condensatePumpAllowed: false });
+        const into = [
+          { point: 'b', connection: 'condensate' },
+          { point: 'pump', connection: 'in' },
+        ];
+        return e.run('k0', 'condensate', into, { kind: 'plastic-overflow', size: '21.5', joining: 'solvent' }).plan;
+      },
+      expect: 'stop',
+    },
     { name: 'out through the wall', given: () => pumped(GOOD, true), expect: 'check' },
     { name: 'nobody read the sheet', given: () => pumped({}), expect: 'cantTell' },
   ],

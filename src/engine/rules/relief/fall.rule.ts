@@ -18,6 +18,14 @@ function sayOf(step: DrainStep): string | null {
   return lo <= 0 ? 'level' : null;
 }
 
+/** What its boiler's sheet says of the other way out; the sheet goes first, and where it was not read somebody has to look. */
+function kitWords(given: Given, drain: Drain): string {
+  const allowed = given.plan.points[drain.source?.point ?? '']?.fields.reliefKitAllowed;
+  if (allowed === true) return 'Where it cannot, fit the relief kit that its sheet allows.';
+  if (allowed === false) return 'Its sheet allows no relief kit: where it cannot fall, the boiler cannot hang here.';
+  return 'Where it cannot, look whether the sheet of the appliance allows a relief kit. Never into a condensate pump.';
+}
+
 const RANK = ['fault', 'level', 'cantTell'];
 
 function judgeDrain(given: Given, drain: Drain): Fault[] {
@@ -34,7 +42,11 @@ function judgeDrain(given: Given, drain: Drain): Fault[] {
       say,
       ids: [step.edge.run],
       legs: bad.filter((b) => b.say === say).map((b) => b.step.edge.id),
-      words: { run: sayRun(given.plan, step.edge.run), metres: ((step.flatMm ?? 0) / 1000).toFixed(2) },
+      words: {
+        run: sayRun(given.plan, step.edge.run),
+        kit: kitWords(given, drain),
+        metres: ((step.flatMm ?? 0) / 1000).toFixed(2),
+      },
       at: atEdge(given.network, step.edge.id),
       more: bad.length - 1,
       missing: say === 'cantTell' ? ['the height of its ends'] : [],
@@ -65,7 +77,7 @@ export default defineRule({
     fault: {
       title: '{run} climbs',
       why: 'Water stands before the rise: it freezes or furs up, and the safety valve can no longer let go.',
-      todo: 'Re-route it so that it falls all the way; where it cannot, a relief kit that the appliance allows.',
+      todo: 'Re-route it so that it falls all the way. {kit}',
     },
     level: {
       title: '{run} lies level for {metres} m',

@@ -116,13 +116,14 @@ function padded(b: Box, { within }: Obstacles): Box {
   return { ...b, minX: within ? Math.max(lo, within.minX) : lo, maxX: within ? Math.min(hi, within.maxX) : hi };
 }
 
-/** A flag in the cheapest free place of its eight sides; undefined where every one is taken, or its thing is not in view. */
+/** A flag in the cheapest free place of its eight sides, no further off than `far` mm of paper; undefined where every one is taken, or its thing is not in view. */
 export function placeFlag(
   thing: FlagPlace,
   text: FlagText,
   paper: Paper,
   to: Obstacles,
   most = MOST,
+  far = Number.POSITIVE_INFINITY,
 ): Placed | undefined {
   const at = paper.at(thing.at, thing.spread);
   if (!thing.along && !to.sees(at)) return undefined;
@@ -133,7 +134,7 @@ export function placeFlag(
     ? alongLine(thing, thing.along, at, text.whatMm, paper, to.within)
     : sides(thing.clearMm)) {
     const base = (c.length * COST.per10Mm) / 10;
-    if (base >= (best?.cost ?? most)) continue;
+    if (c.length > far || base >= (best?.cost ?? most)) continue;
     // Words of a line stand over or under it, or beside one that stands upright: past its end they are astray.
     if (upright !== undefined && (c.align === 'middle') === upright) continue;
     const box = blockBox(at, c, text);

@@ -120,3 +120,27 @@ test('a plan without gas solves none', () => {
   evaluate({ ...plan, runs: {}, legs: {}, stretches: {}, nodes: {}, items: {} }, caseOf(plan));
   expect(work.networks).toBe(1);
 });
+
+// The spine's gates on the largest of the houses, twenty times over, joists, rooms, roofs and drains and all.
+describe('the house with a rear extension, twenty times', () => {
+  const house = demoPlan('extension');
+  const [five, twenty] = [copiesOf(house, 5), copiesOf(house, 20)];
+
+  test('is a sound plan of thousands of legs', () => {
+    expect(danglingReferences(twenty)).toEqual([]);
+    expect(Object.keys(twenty.legs).length).toBeGreaterThan(4000);
+    expect(Object.values(twenty.voids).filter((space) => space.joists !== null).length).toBeGreaterThanOrEqual(60);
+  });
+
+  test('asks as much of each leg as five of it do', { timeout: 60_000 }, () => {
+    const [few, many] = [workOf(five), workOf(twenty)];
+    within(many.boxQueries, few.boxQueries, 0.1);
+    within(many.distances, few.distances, 0.1);
+    within(many.lookUps, few.lookUps, 0.1);
+  });
+
+  test('answers for each house where water can run, and no more', { timeout: 60_000 }, () => {
+    const reach = (plan: Plan) => evaluate(plan, caseOf(plan)).reach.length;
+    expect(reach(twenty)).toBe(20 * reach(house));
+  });
+});

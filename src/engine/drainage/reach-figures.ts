@@ -14,6 +14,7 @@ export const IN_THE_WAY_MM = constant(TABLE, 'opening in the way', 'mm');
 export const AGAINST = constant(TABLE, 'against the wish', 'times');
 /** Counts. */
 export const MOST_ENDS = constant(TABLE, 'ends looked at', 'times');
+export const FURTHEST_MM = constant(TABLE, 'furthest end', 'mm');
 export const MOST_JOISTS = constant(TABLE, 'joists that may be holed', 'times');
 /** A pipe further from its wall is clear of what opens in it. */
 export const ON_FACE_MM = constant('nearness', 'on the wall');

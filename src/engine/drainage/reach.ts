@@ -10,7 +10,7 @@ import { standingBuilding } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
 import { condensateFalls } from './falls-wanted.ts';
 import { objectionsTo, REACH_SERVICES, type ReachService, reachEnds, reachTails, type Tail } from './reach-ends.ts';
-import { MOST_ENDS, UNDER_TAIL_MM } from './reach-figures.ts';
+import { FURTHEST_MM, MOST_ENDS, UNDER_TAIL_MM } from './reach-figures.ts';
 import { wayGraph } from './reach-graph.ts';
 import type { WayGraph } from './reach-net.ts';
 import { compareIds } from './reach-order.ts';
@@ -150,11 +150,11 @@ function answerFor(search: Search, tail: Tail, end: Tail, ways: Ways): ReachAnsw
   };
 }
 
-/** A street of houses has many drains: only the nearest of them are of any use, in the order of their ids. */
+/** A street of houses has many drains: only the nearest of this house are of any use, in the order of their ids. */
 function nearestEnds(tail: Tail, ends: readonly Tail[]): readonly Tail[] {
-  if (ends.length <= MOST_ENDS) return ends;
   const far = (t: Tail): number => distance(tail.place.at, t.place.at);
-  const near = new Set([...ends].sort((a, b) => far(a) - far(b) || compareIds(a.point, b.point)).slice(0, MOST_ENDS));
+  const here = ends.filter((e) => far(e) <= FURTHEST_MM);
+  const near = new Set(here.sort((a, b) => far(a) - far(b) || compareIds(a.point, b.point)).slice(0, MOST_ENDS));
   return ends.filter((e) => near.has(e));
 }
 

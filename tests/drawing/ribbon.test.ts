@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Item } from '../../src/drawing/display-list.ts';
+import { TEXT_MM } from '../../src/drawing/look/tokens.ts';
 import { ribbon } from '../../src/drawing/ribbon.ts';
+import { textWidth } from '../../src/drawing/text/measure.ts';
 import { resolveHeight } from '../../src/geometry/heights.ts';
 import { buildNetwork } from '../../src/network/graph.ts';
 import { demo } from './demo.ts';
@@ -83,5 +85,16 @@ describe('the heights ribbon', () => {
     });
     expect(bare.levels.map((l) => l.label)).toEqual(['floor', 'ceiling']);
     expect(ribbon(empty, buildNetwork(empty, AFTER), { ...options, storey: 'gone' }).levels).toEqual([]);
+  });
+
+  test('with little room a label says less, and none is longer than the room', () => {
+    const texts = (labelRoomMm: number): string[] =>
+      ribbon(plan, network, { ...options, labelRoomMm, mmPerPaperMm: 40 }).list.items.flatMap((g) =>
+        g.id === 'levels' ? g.items.flatMap((i) => (i.t === 'text' ? [i.text] : [])) : [],
+      );
+    const size = TEXT_MM.screen.dimension;
+    for (const text of texts(11)) expect(textWidth(text, size, 400)).toBeLessThan(11);
+    expect(texts(11).some((t) => /^[A-Z]+ \+\d$/.test(t))).toBe(true);
+    expect(texts(60).some((t) => t.includes('+'))).toBe(false);
   });
 });

@@ -133,3 +133,26 @@ describe('voids on a wall face', () => {
     expect(behind?.items ?? []).toEqual([]);
   });
 });
+
+describe('two voids over one another', () => {
+  const both = (): Plan => {
+    const plan = room(page());
+    ceilingVoid(plan, 'over');
+    plan.voids.under = { ...ceilingVoid(plan, 'under'), kind: 'floor' };
+    return plan;
+  };
+  test('the floor shows its joists, what lies over the head its edge', () => {
+    const plan = both();
+    expect(linesOf(drawnOf(plan, 'under')).length).toBeGreaterThan(0);
+    const over = drawnOf(plan, 'over');
+    expect(over.items.map((i) => (i.t === 'area' ? [i.fill, (i.edge?.dash.length ?? 0) > 0] : i.t))).toEqual([
+      ['none', true],
+    ]);
+  });
+  test('beside one another both are shown whole', () => {
+    const plan = both();
+    const under = plan.voids.under as Void;
+    plan.voids.under = { ...under, outline: under.outline.map(({ x, y }) => ({ x: x + 9000, y })) };
+    expect(linesOf(drawnOf(plan, 'over')).length).toBeGreaterThan(0);
+  });
+});

@@ -78,7 +78,12 @@ test('who has a say, what must wait for a day, what was read: by touch', async (
 
   await openPart(page, hand, 'As found');
   await hand.press(key(page, 'Gas standing'));
+  await expect(box(page, 'Value')).toBeFocused();
   await box(page, 'Value').fill('about twenty');
+  // A look at another chapter does not lose what is typed.
+  await openChapter(page, hand, 'Runs');
+  await openPart(page, hand, 'As found');
+  await expect(box(page, 'Value')).toHaveValue('about twenty');
   await hand.press(key(page, 'Keep'));
   await expect(panel(page).getByText('Value: "about twenty" is no number. Type it as 21 or 21.5.')).toBeVisible();
   await box(page, 'Value').fill('21.4');

@@ -1,6 +1,8 @@
-import { useState } from 'react';
+import { useStore } from 'zustand';
+import { useEditorState } from '../app/use-session.ts';
 import { useChange } from '../panels/inspect/use-change.ts';
 import { keyed } from '../panels/keyed.ts';
+import { type HalfTold, halfTold, tellHalf } from './half-told.ts';
 import { type Ask, LineForm, type Told } from './line-form.tsx';
 
 /** A line as it is read: what, a figure beside it, and what else is known. */
@@ -23,27 +25,33 @@ interface Props<L> {
   readonly starts: readonly { readonly word: string; readonly told: Told }[];
 }
 
-type Editing = { readonly at: number | null; readonly start: Told } | null;
-
 /** A list of the job card: its lines, each opened as a form by a tap, and keys that begin a new one. */
 export function JobLines<L extends object>({ list, command, lines, asks, say, empty, starts }: Props<L>) {
   const { disabled, run } = useChange();
-  const [editing, setEditing] = useState<Editing>(null);
-  const form = (at: number | null, start: Told) => (
+  const half = useEditorState((s) => `${s.plan.id} ${list}`);
+  const known = useStore(halfTold, (s) => s.lines.get(half) ?? null);
+  // A line that has become another one since is not written over.
+  const stale = known !== null && known.at !== null && (lines[known.at] as unknown) !== known.start;
+  const editing = stale ? null : known;
+  const begin = (at: number | null, start: Told): void => tellHalf(half, { at, start, typed: start });
+  const leave = (): void => tellHalf(half, null);
+  const form = ({ at, start, typed }: HalfTold) => (
     <LineForm
       asks={asks}
-      start={start}
+      typed={typed}
+      onType={(next) => tellHalf(half, { at, start, typed: next })}
+      fresh={at === null}
       keepWord="Keep"
       onKeep={(told) => {
         const line = { ...start, ...told };
         return run(command, at === null ? { line } : { at, line });
       }}
-      onLeave={() => setEditing(null)}
+      onLeave={leave}
       {...(at === null
         ? {}
         : {
             onDelete: () => {
-              if (run('jobLine.delete', { list, at })) setEditing(null);
+              if (run('jobLine.delete', { list, at })) leave();
             },
           })}
     />
@@ -55,14 +63,14 @@ export function JobLines<L extends object>({ list, command, lines, asks, say, em
         {keyed(lines, (line) => say(line).what).map(({ key, item: line }, at) => (
           <li key={key}>
             {editing?.at === at ? (
-              form(at, editing.start)
+              form(editing)
             ) : (
               <button
                 type="button"
                 className="job-line"
                 aria-disabled={disabled}
                 onClick={() => {
-                  if (!disabled) setEditing({ at, start: line as unknown as Told });
+                  if (!disabled) begin(at, line as unknown as Told);
                 }}
               >
                 <Said said={say(line)} />
@@ -71,7 +79,7 @@ export function JobLines<L extends object>({ list, command, lines, asks, say, em
           </li>
         ))}
       </ul>
-      {editing?.at === null && form(null, editing.start)}
+      {editing?.at === null && form(editing)}
       {editing === null && (
         <div className="key-row">
           {starts.map(({ word, told }) => (
@@ -81,7 +89,7 @@ export function JobLines<L extends object>({ list, command, lines, asks, say, em
               className="key slight"
               aria-disabled={disabled}
               onClick={() => {
-                if (!disabled) setEditing({ at: null, start: told });
+                if (!disabled) begin(null, told);
               }}
             >
               {word}

@@ -17,7 +17,11 @@ export type Told = Readonly<Record<string, string | number | boolean | null>>;
 
 interface Props {
   readonly asks: readonly Ask[];
-  readonly start: Told;
+  /** What stands in the boxes. */
+  readonly typed: Told;
+  readonly onType: (typed: Told) => void;
+  /** A line that is begun: the first box that is still empty is the one to type in. */
+  readonly fresh: boolean;
   readonly keepWord: string;
   /** True where it was kept. */
   readonly onKeep: (told: Told) => boolean;
@@ -47,15 +51,18 @@ export function readTold(asks: readonly Ask[], typed: Told): { told: Told } | { 
 }
 
 /** A line of the job card as a small form: kept as one step, or left as it was. */
-export function LineForm({ asks, start, keepWord, onKeep, onLeave, onDelete }: Props) {
+export function LineForm({ asks, typed, onType, fresh, keepWord, onKeep, onLeave, onDelete }: Props) {
   const id = useId();
-  const [typed, setTyped] = useState<Told>(start);
   const [wrong, setWrong] = useState<{ readonly wrong: string; readonly key: string } | null>(null);
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
-    form.current?.querySelector<HTMLElement>('input, textarea')?.focus();
+    const boxes = [
+      ...(form.current?.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('input, textarea') ?? []),
+    ];
+    const empty = fresh ? boxes.find((b) => b.value === '') : undefined;
+    (empty ?? boxes[0])?.focus();
     form.current?.scrollIntoView({ block: 'nearest' });
-  }, []);
+  }, [fresh]);
   const keep = (e: FormEvent): void => {
     e.preventDefault();
     const read = readTold(asks, typed);
@@ -66,7 +73,7 @@ export function LineForm({ asks, start, keepWord, onKeep, onLeave, onDelete }: P
   };
   const set = (key: string, value: string | boolean): void => {
     setWrong(null);
-    setTyped((t) => ({ ...t, [key]: value }));
+    onType({ ...typed, [key]: value });
   };
   return (
     <form

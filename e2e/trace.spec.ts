@@ -1,5 +1,5 @@
 import { expect as check, type Page } from '@playwright/test';
-import { openChapter, panel, pullSheet, takeTool } from './hands/drawing.ts';
+import { bench, openChapter, panel, pullSheet, takeTool } from './hands/drawing.ts';
 import { handOf } from './hands/hand.ts';
 import { expect, openEmpty, test } from './hands/kickset.ts';
 import { answer, held, pxOf } from './hands/model.ts';
@@ -130,6 +130,9 @@ test('the empty page takes a plan to draw over; scaled, it stays as it is seen, 
   }
   // The card of the empty page does not come back over it.
   await takeTool(page, hand, 'Select');
+  // Choosing has nothing in hand: a second press of its key opens no choice of pipes.
+  await hand.press(bench(page, 'Select'));
+  await expect(page.getByRole('region', { name: 'In hand' })).toBeHidden();
   await expect(page.getByRole('heading', { name: 'An empty page answers too.' })).toBeHidden();
   await page.evaluate(() => window.__kickset?.editor?.setCamera('plan', { centre: [90_000, 90_000], mmPerPx: 2 }));
   await pullSheet(page, hand, 'low');

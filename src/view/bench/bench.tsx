@@ -73,7 +73,8 @@ function Tool({ tool }: { readonly tool: ToolKey }) {
   const editor = useEditor();
   const pressed = useEditorState((s) => s.tool === tool.id);
   const take = (): void => {
-    if (pressed) screen.setState((s) => ({ tray: !s.tray }));
+    // A second press shows what is in hand. Choosing has nothing in hand: the pipe that stands in the tray is not its.
+    if (pressed && tool.id !== 'select') screen.setState((s) => ({ tray: !s.tray }));
     else {
       editor.setTool(tool.id);
       screen.setState({ tray: false });
@@ -118,7 +119,9 @@ export function StepKey({ which }: { readonly which: 'undo' | 'redo' }) {
 
 /** What a tap on the words at the end of the bench does: choosing tools have nothing in hand to change. */
 function openInHand(tool: string, chosen: boolean): void {
-  if (tool !== 'select') screen.setState((s) => ({ tray: !s.tray }));
+  if (tool === 'trace') openChapter('traces');
+  else if (tool === 'photo') openChapter('job');
+  else if (tool !== 'select') screen.setState((s) => ({ tray: !s.tray }));
   else openChapter(chosen ? 'inspect' : 'things');
 }
 

@@ -40,6 +40,10 @@ export function inHandWords(state: EditorState): readonly [string, string] {
       return ['in hand: ground level', live || inHand.groundKind];
     case 'stretch':
       return ['in hand: unseen pipe', live];
+    case 'trace': {
+      const laid = plan.blobRefs[inHand.trace?.blobRef ?? ''];
+      return [laid ? `in hand: ${laid.name || 'picture'}` : 'no picture chosen', live];
+    }
     case 'tape':
       return ['in hand: tape', live];
     default: {

@@ -1,4 +1,5 @@
 import type { InHand } from '../../editor/editor-api.ts';
+import { useEditorState } from '../app/use-session.ts';
 import { Pick, Row, useInHand } from './tray-row.tsx';
 
 const KINDS: readonly InHand['voidKind'][] = ['ceiling', 'floor', 'slab', 'boxing', 'chase', 'duct'];
@@ -8,6 +9,7 @@ const WHOLE: ReadonlySet<InHand['voidKind']> = new Set(['ceiling', 'floor', 'sla
 export function VoidRows() {
   const [inHand, set] = useInHand();
   const { voidKind, voidTask } = inHand;
+  const folded = useEditorState((s) => s.panes.face !== null);
   return (
     <>
       <Row label="Void">
@@ -28,9 +30,16 @@ export function VoidRows() {
         </Row>
       )}
       {voidKind === 'boxing' && (
-        <p className="tray-says">Fold up the face of its wall and drag it there, or outline it in the plan.</p>
+        <p className="tray-says">
+          {folded ? 'Drag it on the face' : 'Fold up the face of its wall and drag it there'}, or outline it in the
+          plan.
+        </p>
       )}
-      {voidKind === 'chase' && <p className="tray-says">Fold up the face of its wall and drag it there.</p>}
+      {voidKind === 'chase' && (
+        <p className="tray-says">
+          {folded ? 'Drag it on the face.' : 'Fold up the face of its wall and drag it there.'}
+        </p>
+      )}
     </>
   );
 }

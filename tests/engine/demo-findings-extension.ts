@@ -9,6 +9,9 @@ function inEvery(option: Option): TrueFinding[] {
   const after = said('extension', 'after', option);
   return [
     after('stop', 'structure/joists', [own('D-g1'), 'DV1'], 'drops at x 900, the centreline of the second joist'),
+    after('note', 'structure/under-wall', ['DV1'], 'below DP3 at y 4000 and DP4 at x 3400'),
+    after('note', 'network/tail-outside', [own('D-NB')], 'relief 320 from the middle of a case 420 wide'),
+    after('note', 'network/tail-unused', ['D-OT'], 'hot has no run, and cold comes from the stop tap'),
     after('check', 'gas/drop', [own('D-NB')], '0.80 to 1.20: the table cannot say of 28 at this flow'),
     after('check', 'gas/drop', [own('D-HB')], 'the hob hangs on the same 28 as far as its tee'),
     after('check', 'structure/heat-beside-cold', [own('D-c1'), own('D-r1')], '50 between centres at y 13010 and 13060'),

@@ -17,6 +17,8 @@ export const SEMI_FINDINGS: readonly TrueFinding[] = [
     ['FE', 'GP2'],
     'discharges and relief out to the east, heating over the block wall',
   ),
+  after('note', 'network/tail-outside', ['A-NB'], 'condensate 230 and relief 310 from the middle of a case 440 wide'),
+  after('note', 'structure/under-wall', ['AV1'], 'hot and cold to the shower below the partition at y 2250'),
   after('note', 'network/open-end', ['A-r1'], 'ends 212 from the zone valves'),
   before('stop', 'discharge/tundish', ['A-PV'], 'an unvented vessel without a tundish, as found'),
   before('cantTell', 'gas/drop', ['A-EB'], 'nobody read the size between tee and old boiler'),

@@ -17,6 +17,8 @@ export const TRUE_FINDINGS: readonly TrueFinding[] = [
     'cold at y 6250 and the return coming down at y 6240: 10 apart, 22 wanted',
   ),
   flat('check', 'condensate/fall', ['B-k1'], '45 over 980 is 45.9, between the older and the newer guide'),
+  flat('note', 'network/tail-outside', ['B-NB'], 'relief 230 from the middle of a case 400 wide'),
+  flat('note', 'network/tail-unused', ['B-OT'], 'the cold comes from the stop tap'),
   flat('cantTell', 'gas/escape-route', ['B-g1', 'hall'], 'above the ceiling of a hall that may be protected'),
   flat('check', 'gas/shut-off', ['B-HB'], 'new gas to the hob ends at its tail with no cock drawn on it'),
   flat('check', 'gas/shut-off', ['B-NB'], 'new gas to the boiler ends at its tail with no cock drawn on it'),
@@ -26,6 +28,7 @@ export const TRUE_FINDINGS: readonly TrueFinding[] = [
     ['B-g1', 'BV1'],
     '6.65 m lie above the hall ceiling, and nobody told how it is ventilated',
   ),
+  house('note', 'structure/under-wall', ['FV'], 'y 4050 and the partitions of the first floor'),
   house('check', 'condensate/fall', ['condensate'], '110 over 2221 is 49.5, between the older and the newer guide'),
   house('check', 'structure/heat-beside-cold', ['cold', 'return'], '60 between centres, for 1.8 m between two joists'),
   house(

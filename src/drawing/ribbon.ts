@@ -4,7 +4,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { HeightRef, Xy } from '../plan/records/parts.ts';
 import type { DisplayList, Item } from './display-list.ts';
 import { boxAround, pointsOf } from './fragments/fragment.ts';
-import { TEXT_MM } from './look/tokens.ts';
+import { type Medium, TEXT_MM } from './look/tokens.ts';
 import { drawnLeg } from './pipes/drawn-leg.ts';
 import { planPlane } from './pipes/plane.ts';
 import { fitLabels, fitsLeft, gatherRuns, type LevelLabel, labelItems } from './ribbon/ribbon-labels.ts';
@@ -30,6 +30,8 @@ export interface RibbonOptions {
   readonly mmPerPaperMm: number;
   /** Room for figures left of the section, in mm of paper: what is longer says less. Left out: as much as they want. */
   readonly labelRoomMm?: number;
+  /** Left out: a screen. */
+  readonly medium?: Medium;
   /** Usual heights in this storey, from the table of assumed heights: skirting, worktop… */
   readonly levels: readonly { readonly label: string; readonly height: HeightRef }[];
 }
@@ -134,21 +136,22 @@ export function ribbon(plan: Plan, network: Network, options: RibbonOptions): Ri
     rank: 3,
     strong: false,
   }));
-  const line = TEXT_MM.screen.dimension * 1.15 * k;
+  const text = TEXT_MM[options.medium ?? 'screen'].dimension;
+  const line = text * 1.15 * k;
   const labels = [
     ...house,
     ...(chosen?.levels ?? []).map((z): LevelLabel => ({ z, text: figure(z), rank: 2, strong: true })),
     ...gatherRuns(
       others.map((o) => ({ ...o, level: figure(o.z) })),
       line,
-      fitsLeft(options.labelRoomMm ?? Number.POSITIVE_INFINITY, TEXT_MM.screen.dimension),
+      fitsLeft(options.labelRoomMm ?? Number.POSITIVE_INFINITY, text),
     ),
   ];
   const items = [
     { group: 'ground' as const, id: 'section', items: section },
     { group: 'run' as const, id: 'others', items: others.map((o) => o.item) },
     { group: 'run' as const, id: options.run ?? 'none', items: chosen?.items ?? [] },
-    { group: 'label' as const, id: 'levels', items: labelItems(fitLabels(labels, TEXT_MM.screen.dimension, k), 0) },
+    { group: 'label' as const, id: 'levels', items: labelItems(fitLabels(labels, text, k), 0) },
   ];
   const box = boxAround(items.flatMap((g) => g.items.flatMap((item) => pointsOf(item))));
   return { list: { view, box, items }, levels: levelsOf(plan, network, options, voids) };

@@ -32,23 +32,33 @@ function sayAll(letters: readonly string[], fits: (text: string) => boolean): st
   return letters.length > 1 ? `${letters[0]} +${letters.length - 1}` : (letters[0] ?? '');
 }
 
-/** Runs nearer in height than a line of text are named together: "HF, HR". `fits`: is there room for a text? */
-export function gatherRuns(
-  bars: readonly { z: number; letters: string; level: string }[],
-  lineMm: number,
-  fits: (text: string) => boolean,
-): LevelLabel[] {
-  const sorted = [...bars].sort((a, b) => b.z - a.z);
-  const groups: { z: number; letters: string; level: string }[][] = [];
-  for (const one of sorted) {
-    const last = groups.at(-1);
-    const first = last?.[0];
-    if (last && first && first.z - one.z < lineMm) last.push(one);
-    else groups.push([one]);
+interface RunBar {
+  readonly z: number;
+  readonly letters: string;
+  readonly level: string;
+}
+
+const middleOf = (group: readonly RunBar[]): number => group.reduce((sum, g) => sum + g.z, 0) / group.length;
+
+/** From above: a run joins the group over it while the middles of the two are nearer than a line of text. */
+function grouped(bars: readonly RunBar[], lineMm: number): RunBar[][] {
+  const groups: RunBar[][] = [];
+  for (const one of [...bars].sort((a, b) => b.z - a.z)) {
+    let next = [one];
+    for (let over = groups.at(-1); over && middleOf(over) - middleOf(next) < lineMm; over = groups.at(-1)) {
+      next = [...over, ...next];
+      groups.pop();
+    }
+    groups.push(next);
   }
-  return groups.map((group): LevelLabel => {
-    const [first] = group as [{ z: number; letters: string; level: string }];
-    const z = group.reduce((sum, g) => sum + g.z, 0) / group.length;
+  return groups;
+}
+
+/** Runs nearer in height than a line of text are named together: "HF, HR". `fits`: is there room for a text? */
+export function gatherRuns(bars: readonly RunBar[], lineMm: number, fits: (text: string) => boolean): LevelLabel[] {
+  return grouped(bars, lineMm).map((group): LevelLabel => {
+    const [first] = group as [RunBar];
+    const z = middleOf(group);
     const alike = group.every((g) => g.letters === first.letters && g.level === first.level);
     const text = alike ? sayOne(first, fits) : sayAll([...new Set(group.map((g) => g.letters))], fits);
     return { z, text, rank: 1, strong: false };

@@ -32,7 +32,16 @@ export function ladderPrims(plan: Plan, chosen: Case, storey: string, at: Rect):
   const x = at.x + PAD_MM;
   const w = at.w - 2 * PAD_MM;
   const drawn = (scale: number) =>
-    ribbon(plan, network, { storey, at: null, run, widthMm: SECTION_MM * scale, mmPerPaperMm: scale, levels: [] }).list;
+    ribbon(plan, network, {
+      storey,
+      at: null,
+      run,
+      widthMm: SECTION_MM * scale,
+      mmPerPaperMm: scale,
+      labelRoomMm: at.w - BESIDE_MM - SECTION_MM,
+      medium: 'sheet',
+      levels: [],
+    }).list;
   const room = at.h - HEAD_MM - PAD_MM;
   const scale = SCALES.find((s) => {
     const { box } = drawn(s);

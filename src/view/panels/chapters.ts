@@ -15,7 +15,17 @@ export interface Chapter {
 }
 
 /** What stands in the foot of the panel before the rest is asked for. */
-const RANKS = { stop: 60, chosen: 55, check: 50, first: 48, findings: 45, list: 40, cantTell: 30, job: 20, none: 10 } as const;
+const RANKS = {
+  stop: 60,
+  chosen: 55,
+  check: 50,
+  first: 48,
+  findings: 45,
+  list: 40,
+  cantTell: 30,
+  job: 20,
+  none: 10,
+} as const;
 
 /** The first answer of the report is looked at with every stroke, good or bad. */
 const rankOf = (state: State, at: number): number =>

@@ -237,8 +237,8 @@ describe('rooms by two corners', () => {
           for (const [i, room] of Object.values(state(editor).plan.rooms).entries()) {
             const [w, h] = sizes[i]!;
             const area = found.find((f) => f.rooms.includes(room.id))?.areaMm2 ?? 0;
-            // Walls are kept to tenths of a millimetre.
-            expect(Math.abs(area - w * h)).toBeLessThanOrEqual(0.1 * (w + h));
+            // Walls are kept to tenths of a millimetre, at both ends and both faces.
+            expect(Math.abs(area - w * h)).toBeLessThanOrEqual(0.15 * (w + h));
           }
         },
       ),

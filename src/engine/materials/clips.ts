@@ -49,7 +49,10 @@ export function clipPieces(network: Network): Piece[] {
           ...shared,
           amount: 0,
           unverified: false,
-          unresolved: `clip spacing of ${sayTubeKind(edge.tube)} ${label} has not been read`,
+          unresolved:
+            edge.tube.size === null
+              ? 'nobody has read the size of the pipe'
+              : `no table here gives the spacing for ${sayTubeKind(edge.tube)} ${label}`,
         },
       ];
     }

@@ -29,7 +29,11 @@ export function sleevePieces(given: Given): Piece[] {
       at: { leg: edge.id, wall: c.wall },
       note: `wall ${Math.round(c.throughMm)} thick`,
       unverified: known && size.sureness === 'memory',
-      unresolved: known ? null : `sleeve size for ${label} has not been read`,
+      unresolved: known
+        ? null
+        : edge.tube.size === null
+          ? 'nobody has read the size of the pipe'
+          : `no table here gives a sleeve for ${label}`,
     };
   });
 }

@@ -1,6 +1,12 @@
 import type { Line } from '../../report/piece.ts';
 import { byFamily, FAMILY_NAMES, sayAmount, sayMoved, wanted } from './list-lines.ts';
 
+/** What is not decided may have no number yet: then none is written. */
+function sayOpen(line: Line): string {
+  const what = [line.name, line.size].filter((part) => part !== '').join(', ');
+  return wanted(line) > 0 ? sayLine(line) : what;
+}
+
 /** "2 x 22 end feed elbow"; pipe as it is measured and as it is asked for: "18.4 m of 22 copper tube (7 lengths of 3 m)". */
 export function sayLine(line: Line): string {
   const amount = sayAmount(wanted(line));
@@ -35,7 +41,7 @@ export function listText(lines: readonly Line[], title = ''): string {
   }
   if (open.length > 0) {
     parts.push(
-      ['To settle before ordering', ...open.map((line) => `${sayLine(line)} - ${line.unresolved}`)].join('\n'),
+      ['To settle before ordering', ...open.map((line) => `${sayOpen(line)} - ${line.unresolved}`)].join('\n'),
     );
   }
   if (parts.length === 0) parts.push('Nothing to buy.');

@@ -41,6 +41,11 @@ export function assumptions() {
     offFloorMm: assumed('floorRun').mm,
     wallThicknessMm: room('partition'),
     standOffMm: room('pipe off wall'),
+    underTailMm: {
+      condensate: room('under tail, condensate'),
+      boilerRelief: room('under tail, boilerRelief'),
+      discharge: room('under tail, discharge'),
+    },
     joists: assumedJoists(),
     voidChoices: voidChoices(),
     openings: {

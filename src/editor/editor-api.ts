@@ -221,6 +221,8 @@ export interface Assumptions {
   readonly wallThicknessMm: number;
   /** Centre of a pipe off the face of the wall it is clipped to. */
   readonly standOffMm: number;
+  /** By service: how far a drain goes straight down from the tail it starts at, before it turns. */
+  readonly underTailMm?: Readonly<Record<string, number>>;
   /** Size of an opening of each kind, until one of that kind has been drawn; where not told, the first one is dragged. */
   readonly openings?: Readonly<Partial<Record<InHand['openingKind'], OpeningSize>>>;
   /** Joists nobody has seen, and the sizes offered as keys; where they are left out nothing is asked of joists. */

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { createEditor } from '../../src/editor/create-editor.ts';
 import { workPlane } from '../../src/editor/input/work-plane.ts';
 import { connectionPlace } from '../../src/geometry/hosting.ts';
 import { nodePlace } from '../../src/geometry/places.ts';
+import type { PlanNode } from '../../src/plan/records/pipework.ts';
 import { danglingReferences } from '../../src/plan/references.ts';
 import { drawn } from './drawn.ts';
-import { editorOf, handOn, press } from './hand.ts';
+import { assumptions, editorOf, handOn, idsFor, press } from './hand.ts';
 
 const placesOf = (editor: ReturnType<typeof editorOf>) => {
   const { plan } = editor.store.getState();
@@ -273,5 +275,33 @@ describe('on the face of a wall', () => {
     const plane = workPlane(plan, panes.face!.view)!;
     const node = Object.values(plan.nodes).at(-1)!;
     expect(plane.depth(nodePlace(plan, node)!.at)).toBeCloseTo(25, 6);
+  });
+});
+
+describe('a drain', () => {
+  const under = { condensate: 50 };
+
+  test('turns just under the tail it starts at, and gives the height in hand back', () => {
+    const { editor: plain, id } = drawn();
+    const { plan } = plain.store.getState();
+    const editor = createEditor({ plan, ids: idsFor(plan), assumptions: { ...assumptions, underTailMm: under } });
+    const hand = handOn(editor);
+    const tail = plan.points[id.boiler ?? '']?.connections.find((c) => c.service === 'condensate');
+    const at = connectionPlace(plan, id.boiler ?? '', tail?.id ?? '')?.at;
+    if (!tail || !at) throw new Error('no condensate tail');
+    editor.setTool('run');
+    const before = editor.store.getState().inHand.height;
+    editor.setInHand({ service: 'condensate' });
+    hand.tap(at.x, at.y);
+    hand.tap(at.x, at.y - 900);
+    const now = editor.store.getState().plan;
+    const run = Object.values(now.runs).at(-1);
+    const ends = Object.values(now.legs)
+      .filter((leg) => leg.run === run?.id)
+      .map((leg) => nodePlace(now, now.nodes[leg.b] as PlanNode)?.at.z);
+    expect(run?.service).toBe('condensate');
+    expect(ends.at(-1)).toBeCloseTo(at.z - 50, 1);
+    editor.key({ key: 'Escape', ctrl: false, shift: false, alt: false });
+    expect(editor.store.getState().inHand.height).toEqual(before);
   });
 });

@@ -173,11 +173,14 @@ describe('what is done to a void', () => {
     fc.assert(
       fc.property(fc.integer({ min: -3, max: 12 }), change, (index, told) => {
         const was = v().joists?.exceptions;
+        const { revision } = state(editor);
         expect(editor.run('void.joist', { void: id, index, change: told }).ok).toBe(true);
         const plain = told.offsetMm === 0 && told.what === '';
         expect(v().joists?.exceptions.find((e) => e.index === index)).toEqual(plain ? undefined : { index, ...told });
         const order = v().joists?.exceptions.map((e) => e.index) ?? [];
         expect(order).toEqual([...order].sort((a, b) => a - b));
+        // What stood so already is no step, and there is nothing to take back.
+        if (state(editor).revision === revision) return;
         editor.undo();
         expect(v().joists?.exceptions).toEqual(was);
         editor.run('void.joist', { void: id, index, change: told });

@@ -1,10 +1,13 @@
+import { partOf } from '../../catalogue/point-kinds.ts';
 import { nodePlace } from '../../geometry/places.ts';
+import type { HeightRef } from '../../plan/records/parts.ts';
 import { legsAt, servicesAt } from '../commands/legs-at.ts';
 import { heightOf, raised } from '../commands/place-arg.ts';
 import type { KeyInput, Outcome } from '../editor-api.ts';
 import { apart } from '../hit/shapes.ts';
 import type { Pick } from '../input/pick.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
+import { sameValue } from '../same-value.ts';
 import type { SnapOptions } from '../snap/define-snap.ts';
 import type { ToolContext, ToolEvent } from './define-tool.ts';
 import { aimed, emptyRunMemory, frameOf, lastPlace, type RunMemory, routeOf, showRun, wayOf } from './live-run.ts';
@@ -15,6 +18,8 @@ const DOUBLE_TAP_MS = 400;
 const MOST_DIGITS = 6;
 
 function forget(ctx: Ctx): void {
+  const { lent } = ctx.memory;
+  if (lent && sameValue(ctx.inHand.height, lent.own)) ctx.setInHand({ height: lent.before });
   Object.assign(ctx.memory, emptyRunMemory());
   ctx.draft(null);
   ctx.caught(null);
@@ -51,8 +56,22 @@ function takeService(ctx: Ctx, pick: Pick): void {
   if (service !== undefined && service !== ctx.inHand.service) ctx.setInHand({ service });
 }
 
-/** A run that starts on a pipe goes on at the height of that pipe; from a tail it goes to the height in hand. */
+/** What runs down from a tail turns just under it: from the height in hand it might have to climb to its end again. */
+function takeDrainHeight(ctx: Ctx, target: Pick['target']): boolean {
+  if (target?.is !== 'connection') return false;
+  const { point, connection, service } = target;
+  const under = ctx.assumptions.underTailMm?.[service];
+  const from = ctx.plan.points[point];
+  if (under === undefined || !from || partOf(from, connection) !== 'source') return false;
+  const own: HeightRef = { from: 'connection', of: point, mm: -under, connection };
+  ctx.memory.lent = { before: ctx.inHand.height, own };
+  ctx.setInHand({ height: own });
+  return true;
+}
+
+/** A run that starts on a pipe goes on at the height of that pipe; from a tail it goes to the height in hand, but for a drain. */
 function takeHeight(ctx: Ctx, { at, target }: Pick): void {
+  if (takeDrainHeight(ctx, target)) return;
   const { plan } = ctx;
   const leg = target?.is === 'leg' ? plan.legs[target.leg] : undefined;
   const node = plan.nodes[target?.is === 'node' ? target.node : (leg?.a ?? '')];

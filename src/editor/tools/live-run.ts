@@ -5,7 +5,7 @@ import { connectionPlace, hostedXy } from '../../geometry/hosting.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import { distance3 } from '../../geometry/vec.ts';
 import type { Plan } from '../../plan/plan.ts';
-import type { Xyz } from '../../plan/records/parts.ts';
+import type { HeightRef, Xyz } from '../../plan/records/parts.ts';
 import { legsAt, otherEnd } from '../commands/legs-at.ts';
 import type { Pick } from '../input/pick.ts';
 import { type WorkPlane, wayAsSeen, workPlane } from '../input/work-plane.ts';
@@ -23,6 +23,8 @@ export interface RunMemory {
   typed: string;
   pressed: Vec | null;
   lastTap: { readonly screen: Vec; readonly time: number } | null;
+  /** Height that was in hand before a drain took its own, and the one it took. */
+  lent: { readonly before: HeightRef; readonly own: HeightRef } | null;
 }
 
 export const emptyRunMemory = (): RunMemory => ({
@@ -33,6 +35,7 @@ export const emptyRunMemory = (): RunMemory => ({
   typed: '',
   pressed: null,
   lastTap: null,
+  lent: null,
 });
 
 const FRAME_LEAST_MM = 1;

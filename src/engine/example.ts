@@ -2,7 +2,7 @@ import { makePoint } from '../catalogue/make-point.ts';
 import { emptyPlan } from '../plan/empty-plan.ts';
 import { countingIds } from '../plan/ids.ts';
 import type { Plan } from '../plan/plan.ts';
-import type { Opening, Wall } from '../plan/records/building.ts';
+import type { Opening, Room, Wall } from '../plan/records/building.ts';
 import type { HeightRef } from '../plan/records/parts.ts';
 import type { Joining, Point, Run, Tube } from '../plan/records/pipework.ts';
 
@@ -56,6 +56,24 @@ export class ExamplePlan {
       heightMm: null,
       option: null,
       sureness: 'seen',
+      ...change,
+    };
+    return this;
+  }
+
+  /** The closed space around a seed, with nothing told of it but what is given. */
+  room(id: string, name: string, seed: readonly [number, number], change: Partial<Room> = {}): this {
+    this.plan.rooms[id] = {
+      id,
+      storey: 'ground',
+      seed: { x: seed[0], y: seed[1] },
+      name,
+      use: name.toLowerCase(),
+      heated: null,
+      floorMm: null,
+      ceilingMm: null,
+      finishes: '',
+      escapeRoute: null,
       ...change,
     };
     return this;

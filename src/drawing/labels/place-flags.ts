@@ -14,7 +14,7 @@ export interface ThingName {
 const IN_PASSING = 4;
 const LITTLE = 6.5;
 
-/** On a screen no slant is longer than the eye follows: nearer by there is room for the words. Straight ones reach as far as any. */
+/** On a screen no slant is longer than the eye follows: nearer by there is room for the words. Straight ones have no such end. */
 const FAR_MM = 42;
 
 function mostOf(fineness: Fineness, rank: number): number | undefined {

@@ -15,13 +15,11 @@ export interface FallsWanted {
 export function condensateFalls(editions: Editions): FallsWanted {
   const pinned = edition(TOPIC, editions);
   const all = editionsOf(TOPIC).map((t) => figure(t, 'least', 'mmPerM'));
+  const [first] = all;
+  if (!first) throw new Error(`no table has the topic "${TOPIC}"`);
   const wanted: Figure = pinned
     ? figure(pinned, 'least', 'mmPerM')
-    : {
-        is: 'unknown',
-        say: 'the fall of the edition the job has pinned',
-        cite: { source: 'condensate-guide-2018', clause: 'fall', table: '' },
-      };
+    : { is: 'unknown', say: 'the fall of the edition the job has pinned', cite: first.cite };
   // An older edition that somebody pinned is what the job goes by, and nothing newer.
   const known = all.flatMap((f) => (f.is === 'known' ? [f] : [])).sort((a, b) => a.lo - b.lo);
   return { wanted, least: known[0] ?? wanted };

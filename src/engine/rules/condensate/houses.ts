@@ -1,5 +1,5 @@
 import type { Plan } from '../../../plan/plan.ts';
-import type { Room, Void } from '../../../plan/records/building.ts';
+import type { Void } from '../../../plan/records/building.ts';
 import type { Point } from '../../../plan/records/pipework.ts';
 import { type ExamplePlan, example, type Stop } from '../../example.ts';
 
@@ -39,20 +39,7 @@ export function room(heated: boolean | null = true): ExamplePlan {
   corners.forEach((a, i) => {
     e.wall(`w${i}`, a, corners[(i + 1) % corners.length] ?? a, { construction: 'outside wall' });
   });
-  const record: Room = {
-    id: 'room',
-    storey: 'ground',
-    seed: { x: -1500, y: -1500 },
-    name: 'Utility',
-    use: 'utility',
-    heated,
-    floorMm: null,
-    ceilingMm: null,
-    finishes: '',
-    escapeRoute: null,
-  };
-  e.plan.rooms.room = record;
-  return e;
+  return e.room('room', 'Utility', [-1500, -1500], { heated });
 }
 
 type Fields = Point['fields'];

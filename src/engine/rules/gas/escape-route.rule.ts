@@ -77,19 +77,7 @@ function hall(escapeRoute: boolean | null, z = 2300, east: Partial<Wall> = {}) {
       [500, 1000, z],
       [3500, 1000, z],
     ]);
-  e.plan.rooms.hall = {
-    id: 'hall',
-    storey: 'ground',
-    seed: { x: 1000, y: 500 },
-    name: 'Hall',
-    use: 'hall',
-    heated: null,
-    floorMm: null,
-    ceilingMm: null,
-    finishes: '',
-    escapeRoute,
-  };
-  return e.plan;
+  return e.room('hall', 'Hall', [1000, 500], { escapeRoute }).plan;
 }
 
 /** The same pipe and no room: a protected stair drawn across its way. */

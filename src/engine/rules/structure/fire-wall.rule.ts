@@ -60,19 +60,7 @@ function hall(change: Partial<Wall>, escapeRoute: boolean | null = null, service
       [1000, 1000, 300],
       [3000, 1000, 300],
     ]);
-  e.plan.rooms.hall = {
-    id: 'hall',
-    storey: 'ground',
-    seed: { x: 1000, y: 500 },
-    name: 'Hall',
-    use: 'hall',
-    heated: null,
-    floorMm: null,
-    ceilingMm: null,
-    finishes: '',
-    escapeRoute,
-  };
-  return e.plan;
+  return e.room('hall', 'Hall', [1000, 500], { escapeRoute }).plan;
 }
 
 export default defineRule({

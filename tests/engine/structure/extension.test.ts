@@ -79,7 +79,7 @@ describe('pipes through the joists of an extension', () => {
     expect(rest).toEqual([]);
     expect([found?.ids, found?.more]).toEqual([['DV2'], 5]);
     expect(found?.title).toMatch(/^6 rigid pipes: up to /);
-    expect(new Set(found?.legs.map((leg) => leg.replace(/\.\d+$/, '')))).toEqual(
+    expect(new Set(found?.legs.map((leg) => leg.replace(/-\d+$/, '')))).toEqual(
       new Set(['D-c1', 'D-f1', 'D-g1', 'D-g2', 'D-h1', 'D-r1']),
     );
   });
@@ -107,7 +107,7 @@ describe('pipes through the joists of an extension', () => {
   test('lagged along the nearest stretch only, the next is told of', () => {
     const plan = extension();
     for (const leg of Object.values(plan.legs)) {
-      if (leg.id === 'D-c1.5') leg.insulation = { kind: 'foam', thicknessMm: 13 };
+      if (leg.id === 'D-c1-5') leg.insulation = { kind: 'foam', thicknessMm: 13 };
     }
     const found = of('structure/heat-beside-cold', evaluate(plan, AFTER).findings);
     expect(found[0]?.found?.value).toBeGreaterThan(28);

@@ -7,7 +7,7 @@ export interface ServiceKind {
   readonly tag: string;
   /** Key of the line style in the look tokens. */
   readonly style: string;
-  readonly system: 'gas' | 'heating' | 'cold' | 'hot' | 'condensate' | 'discharge';
+  readonly system: 'gas' | 'heating' | 'cold' | 'hot' | 'condensate' | 'discharge' | 'flue';
   readonly runsDownhill: boolean;
   readonly defaultTube: { readonly kind: string; readonly size: string };
   readonly defaultJoining: Joining;

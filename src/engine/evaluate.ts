@@ -9,6 +9,7 @@ import type { Rule } from './define-rule.ts';
 import type { SectionKind } from './define-section.ts';
 import type { Sum } from './define-sum.ts';
 import { reachOf } from './drainage/reach.ts';
+import { flueFacesOf } from './flue/flue-faces.ts';
 import { give } from './given.ts';
 import { legFacts } from './leg-facts.ts';
 import { linesOf } from './materials/lines.ts';
@@ -91,6 +92,7 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
     legs: legFacts(given),
     runs,
     reach: reachOf(given),
+    flueFaces: flueFacesOf(given),
     sources: sourcesOf(citesIn(findings, written, runs)),
     counts: {
       stop: count(findings, 'stop'),

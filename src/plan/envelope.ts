@@ -5,7 +5,7 @@ export const FORMAT = 'kickset-plan';
 /** Raised when an older Kickset could no longer read the file rightly. Newer than this opens read-only. */
 export const VERSION = 1;
 /** Raised when records or fields are added. Unknown ones are kept, and the plan stays editable. */
-export const MINOR = 1;
+export const MINOR = 2;
 
 export const envelopeSchema = v.looseObject({
   format: v.literal(FORMAT),

@@ -1,5 +1,6 @@
 import type { Case, Plan } from '../plan/plan.ts';
 import type { Finding } from './finding.ts';
+import type { FlueFace } from './flue-face.ts';
 import type { Line, Piece } from './piece.ts';
 import type { Quantity } from './quantity.ts';
 import type { Section } from './section.ts';
@@ -79,6 +80,7 @@ export interface Report {
   readonly legs: readonly LegFacts[];
   readonly runs: readonly RunFacts[];
   readonly reach: readonly ReachAnswer[];
+  readonly flueFaces: readonly FlueFace[];
   readonly sources: readonly CitedSource[];
   readonly counts: { readonly stop: number; readonly check: number; readonly note: number; readonly cantTell: number };
 }

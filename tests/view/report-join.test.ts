@@ -19,6 +19,7 @@ const reportOf = (revision: number, chosen: Case = after, plan = 'p'): Report =>
   legs: [],
   runs: [],
   reach: [],
+  flueFaces: [],
   sources: [],
   counts: { stop: 0, check: 0, note: 0, cantTell: 0 },
 });

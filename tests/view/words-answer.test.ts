@@ -33,6 +33,7 @@ const reportWith = (rows: readonly Row[]): Report => ({
   legs: [],
   runs: [],
   reach: [],
+  flueFaces: [],
   sources: [],
   counts: { stop: 0, check: 0, note: 0, cantTell: 0 },
 });

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { date, finite, record, text } from './parts.ts';
+import { date, finite, id, record, text } from './parts.ts';
 
 /**
  * What the sums rest on. `editions` pins one table id per topic: a newer edition is offered, never applied by itself.
@@ -12,6 +12,9 @@ export const basis = record({
   editions: v.record(v.string(), v.string()),
   designFlowC: v.nullable(finite),
   designReturnC: v.nullable(finite),
+  /** Incoming cold water and what the hot water is set to, in degrees C. Null or left out: not told. */
+  coldC: v.exactOptional(v.nullable(finite)),
+  hotC: v.exactOptional(v.nullable(finite)),
 });
 
 /** Somebody's leave for the work: of what, from whom, when asked and when given. */
@@ -31,6 +34,42 @@ export const reading = record({
   on: v.nullable(date),
   place: text,
   note: text,
+  /** What kind of figure it is, where the sums use it: "mains-flowing". Left out: only kept. */
+  kind: v.exactOptional(text),
+  /** The thing it was read at, where that is drawn. */
+  point: v.exactOptional(v.nullable(id<'point'>())),
+});
+
+/**
+ * One test or commissioning record: what was tested, by which edition, what was read. `figures` are told by their
+ * key; null is a blank still to be filled. The result is the engineer's own word.
+ */
+export const testRecord = record({
+  kind: text,
+  part: text,
+  edition: text,
+  on: v.nullable(date),
+  figures: v.record(v.string(), v.nullable(finite)),
+  result: text,
+  by: text,
+  note: text,
+});
+
+/** A signature as it was written: strokes of x, y pairs in a box of 1000 across, and the name in letters. */
+const signature = record({ name: text, on: v.nullable(date), strokes: v.array(v.array(finite)) });
+
+/**
+ * A situation somebody judged unsafe. `classification` is the engineer's own word: nothing here proposes one. `photo`
+ * is a picture kept with the job.
+ */
+export const unsafeSituation = record({
+  what: text,
+  place: text,
+  classification: text,
+  notice: text,
+  photo: v.nullable(id<'blobRef'>()),
+  on: v.nullable(date),
+  signed: v.array(signature),
 });
 
 /** Something that must be decided or done before a day: before the pour, before the plaster. */
@@ -50,11 +89,15 @@ export const job = record({
   readings: v.exactOptional(v.array(reading)),
   holdPoints: v.exactOptional(v.array(holdPoint)),
   issue: v.exactOptional(issue),
+  tests: v.exactOptional(v.array(testRecord)),
+  unsafe: v.exactOptional(v.array(unsafeSituation)),
 });
 
 export type Basis = v.InferOutput<typeof basis>;
 export type Permission = v.InferOutput<typeof permission>;
 export type Reading = v.InferOutput<typeof reading>;
+export type TestRecord = v.InferOutput<typeof testRecord>;
+export type UnsafeSituation = v.InferOutput<typeof unsafeSituation>;
 export type HoldPoint = v.InferOutput<typeof holdPoint>;
 export type Issue = v.InferOutput<typeof issue>;
 export type Job = v.InferOutput<typeof job>;

@@ -69,7 +69,7 @@ export function LineForm({ asks, typed, onType, fresh, keepWord, onKeep, onLeave
     if ('wrong' in read) {
       setWrong(read);
       form.current?.querySelector<HTMLElement>(`[data-key="${read.key}"]`)?.focus();
-    } else if (onKeep(read.told)) onLeave();
+    } else if (onKeep({ ...typed, ...read.told })) onLeave();
   };
   const set = (key: string, value: string | boolean): void => {
     setWrong(null);

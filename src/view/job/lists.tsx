@@ -1,3 +1,4 @@
+import { READING_KINDS } from '../../catalogue/reading-kinds.ts';
 import { useEditorState } from '../app/use-session.ts';
 import { JobLines } from './job-lines.tsx';
 import type { Ask, Told } from './line-form.tsx';
@@ -66,27 +67,18 @@ const READING: readonly Ask[] = [
   { key: 'note', label: 'Note', kind: 'long' },
 ];
 
-/** Readings that most jobs have: what, its unit, where it is usually taken. */
-const USUAL: readonly (readonly [word: string, what: string, unit: string, place: string])[] = [
-  ['Gas standing', 'Gas standing pressure', 'mbar', 'meter'],
-  ['Gas working', 'Gas working pressure', 'mbar', 'boiler inlet'],
-  ['Gas rate', 'Gas rate, boiler alone', 'm³/h', 'meter'],
-  ['Tightness', 'Tightness test, drop', 'mbar', 'meter'],
-  ['Flow cup', 'Cold water flow', 'litres a minute', 'kitchen tap'],
-  ['Water standing', 'Water standing pressure', 'bar', 'kitchen tap'],
-];
-
 /** What was found on the day: compared with after the work. */
 export function Readings() {
   const lines = useEditorState((s) => s.plan.job.readings);
   const surveyed = useEditorState((s) => s.plan.basis.surveyDate);
-  const told = (what: string, unit: string, place: string): Told => ({
+  const told = (kind: string, what: string, unit: string, place: string): Told => ({
     what,
     value: null,
     unit,
     on: surveyed,
     place,
     note: '',
+    ...(kind === '' ? {} : { kind }),
   });
   return (
     <JobLines
@@ -97,8 +89,8 @@ export function Readings() {
       say={sayReading}
       empty="Nothing was read yet. What was found before the work is what the work is held against."
       starts={[
-        ...USUAL.map(([word, what, unit, place]) => ({ word, told: told(what, unit, place) })),
-        { word: 'Own reading', told: told('', '', '') },
+        ...READING_KINDS.map((k) => ({ word: k.word, told: told(k.id, k.what, k.unit, k.place) })),
+        { word: 'Own reading', told: told('', '', '', '') },
       ]}
     />
   );

@@ -17,6 +17,8 @@ export const ROOM_USES: readonly RoomUse[] = [
   { id: 'cloakroom', label: 'Cloakroom' },
   { id: 'cupboard', label: 'Cupboard' },
   { id: 'airing', label: 'Airing cupboard' },
+  { id: 'understairs', label: 'Cupboard under the stairs' },
+  { id: 'shower', label: 'Shower room' },
   { id: 'loft', label: 'Loft' },
   { id: 'garage', label: 'Garage' },
   { id: 'office', label: 'Office' },

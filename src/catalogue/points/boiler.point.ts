@@ -37,6 +37,7 @@ const fields = [
     }),
     numberField('leastInletMbar', 'Least gas pressure at its inlet', 'mbar', { max: 50 }),
     numberField('clearFrontMm', 'Clear in front', 'mm', { max: 3000 }),
+    numberField('clearDoorMm', 'Clear in front, to a door that opens', 'mm', { max: 1000 }),
     numberField('clearSidesMm', 'Clear each side', 'mm', { max: 1000 }),
     numberField('clearAboveMm', 'Clear above', 'mm', { max: 2000 }),
     numberField('clearBelowMm', 'Clear below', 'mm', { max: 2000 }),
@@ -59,6 +60,7 @@ const fields = [
     }),
     yesNoField('reliefKitAllowed', 'Relief kit allowed'),
     yesNoField('condensatePumpAllowed', 'Condensate pump allowed'),
+    choiceField('cupboardVents', 'Vents of a cupboard', { none: 'none wanted', wanted: 'wanted' }),
     numberField('liftKg', 'Weight to lift', 'kg', { max: 200 }),
   ),
 ];

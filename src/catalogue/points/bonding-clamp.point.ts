@@ -1,11 +1,14 @@
 import { definePoint } from '../define-point.ts';
-import { numberField } from '../field-specs.ts';
+import { choiceField, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { faceRing, line, planRing } from '../symbol-parts.ts';
 
 const fields = [
+  choiceField('pipe', 'On', { gas: 'gas pipe', water: 'water pipe', other: 'something else' }),
   numberField('conductorMm2', 'Conductor', 'mm2'),
   numberField('fromMeterMm', 'From the meter outlet', 'mm'),
+  yesNoField('beforeBranch', 'Before any branch'),
+  choiceField('incoming', 'Pipe comes in as', { metal: 'metal', plastic: 'plastic' }),
 ];
 
 export default definePoint({

@@ -3,7 +3,7 @@ import { textField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { faceBox, faceMiddle, line, planBox } from '../symbol-parts.ts';
 
-const fields = [textField('feeds', 'Feeds')];
+const fields = [textField('feeds', 'Feeds', 'What hangs on it: its metres then go by way of here.')];
 
 export default definePoint({
   id: 'cable-route',

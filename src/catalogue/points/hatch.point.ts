@@ -11,6 +11,10 @@ const fields = [
     duct: 'duct or box',
   }),
   yesNoField('ladder', 'Fixed ladder'),
+  yesNoField('guard', 'Guard round it'),
+  yesNoField('light', 'Fixed light up there'),
+  yesNoField('boarded', 'Boarded from here to the boiler'),
+  yesNoField('vapourOpen', 'Roof with a vapour-open membrane and no vents'),
 ];
 
 /** An opening to look or climb through. Its size is the clear one. */

@@ -1,11 +1,14 @@
 import { definePoint } from '../define-point.ts';
+import { yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { boxed } from '../symbol-parts.ts';
+
+const fields = [yesNoField('shaver', 'Shaver socket')];
 
 export default definePoint({
   id: 'socket',
   version: 1,
-  ...spoken('Socket', []),
+  ...spoken('Socket', fields),
   letter: 'S',
   group: 'electrical',
   role: {},

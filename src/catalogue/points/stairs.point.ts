@@ -6,6 +6,7 @@ import { faceBox, line, planFrame } from '../symbol-parts.ts';
 const fields = [
   yesNoField('escapeRoute', 'Part of a protected way out'),
   choiceField('under', 'Under it', { open: 'open', cupboard: 'cupboard', closed: 'closed in' }),
+  yesNoField('lining', 'Half-hour fire lining and door under it'),
   numberField('steps', 'Steps', '', { min: 1, max: 40 }),
 ];
 

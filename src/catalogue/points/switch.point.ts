@@ -1,11 +1,18 @@
 import { definePoint } from '../define-point.ts';
+import { choiceField, textField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { boxed } from '../symbol-parts.ts';
+
+const fields = [
+  choiceField('what', 'What it is', { switch: 'switch', spur: 'fused spur', cord: 'pull cord' }),
+  textField('feeds', 'Feeds'),
+  yesNoField('ipx4', 'IPX4 or better'),
+];
 
 export default definePoint({
   id: 'switch',
   version: 1,
-  ...spoken('Switch or spur', []),
+  ...spoken('Switch or spur', fields),
   letter: 'SW',
   group: 'electrical',
   role: {},

@@ -1,4 +1,5 @@
 import { defineItem } from '../define-item.ts';
+import { numberField } from '../field-specs.ts';
 import { boxMark } from '../item-marks.ts';
 
 export default defineItem({
@@ -9,6 +10,6 @@ export default defineItem({
   stands: ['inline'],
   equivalentLength: 'filter',
   listName: 'heating filter',
-  fields: [],
+  fields: [numberField('kv', 'Flow factor Kv', 'm3/h at 1 bar', { max: 100, help: 'From its sheet.' })],
   defaults: {},
 });

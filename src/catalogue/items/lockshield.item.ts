@@ -1,4 +1,5 @@
 import { defineItem } from '../define-item.ts';
+import { numberField } from '../field-specs.ts';
 import { valveMark } from '../item-marks.ts';
 import { line } from '../symbol-parts.ts';
 
@@ -10,6 +11,6 @@ export default defineItem({
   stands: ['inline', 'end'],
   equivalentLength: 'straight-valve',
   listName: 'lockshield valve',
-  fields: [],
+  fields: [numberField('kv', 'Flow factor Kv', 'm3/h at 1 bar', { max: 100, help: 'From its sheet.' })],
   defaults: {},
 });

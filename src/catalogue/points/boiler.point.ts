@@ -48,6 +48,8 @@ const fields = [
       max: 100,
       help: 'At the design flow, from the curve in its sheet.',
     }),
+    numberField('waterLitres', 'Heating water in it', 'litres', { max: 50 }),
+    numberField('vesselLitres', 'Vessel built in', 'litres', { max: 50, help: '0 where it has none.' }),
     numberField('inletMaxC', 'Inlet water, warmest', '°C', {
       max: 95,
       help: 'What its cold tail may be fed with: it limits preheated water.',

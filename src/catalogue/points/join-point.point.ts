@@ -1,5 +1,5 @@
 import { definePoint } from '../define-point.ts';
-import { choiceField, textField } from '../field-specs.ts';
+import { choiceField, numberField, textField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { faceRing, planMiddle, planRing } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -24,6 +24,9 @@ const fields = [
     'Which way the water or gas goes at this place.',
   ),
   textField('size', 'Size found'),
+  numberField('heatingKw', 'Heating behind it', 'kW', { max: 100, help: 'For heating: told once, at the flow.' }),
+  numberField('lossKPa', 'Lost behind it', 'kPa', { max: 100, help: 'At the design flow, there and back.' }),
+  numberField('litresBehind', 'Water behind it', 'litres', { max: 1000 }),
 ];
 
 /** Where new pipe meets what is already in the house: one connection of whichever service. */

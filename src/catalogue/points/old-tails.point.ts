@@ -4,7 +4,11 @@ import { spoken } from '../say-point.ts';
 import { faceBox, line, planBox, ring } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
-const fields = [numberField('heatingKw', 'Heating behind them', 'kW', { max: 100 })];
+const fields = [
+  numberField('heatingKw', 'Heating behind them', 'kW', { max: 100 }),
+  numberField('lossKPa', 'Lost behind them', 'kPa', { max: 100, help: 'At the design flow, there and back.' }),
+  numberField('litresBehind', 'Water behind them', 'litres', { max: 1000 }),
+];
 
 export default definePoint({
   id: 'old-tails',

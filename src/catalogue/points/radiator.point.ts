@@ -1,11 +1,13 @@
 import { definePoint } from '../define-point.ts';
-import { numberField, yesNoField } from '../field-specs.ts';
+import { choiceField, fromSheet, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { faceBox, faceMiddle, line, planBox } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
 const fields = [
-  numberField('outputKw', 'Heat output', 'kW', { max: 20 }),
+  numberField('outputKw', 'Heat output', 'kW', { max: 20, help: 'At the design temperatures of the job.' }),
+  choiceField('panels', 'Panels', { single: 'one', double: 'two' }),
+  ...fromSheet(numberField('litres', 'Holds', 'litres', { max: 60 })),
   yesNoField('thermostaticValve', 'Thermostatic valve'),
 ];
 

@@ -1,0 +1,47 @@
+import { waterAt } from '../hydraulics/water.ts';
+
+/** One way from the pump and back: its loss in kPa and what flows in its own end, kg/s. */
+export interface Way {
+  readonly id: string;
+  readonly lossKPa: number;
+  readonly flowKgPerS: number;
+}
+
+export interface Balanced extends Way {
+  /** What its lockshield has to take up, kPa; 0 on the index circuit. */
+  readonly excessKPa: number;
+  /** Flow factor of a valve that takes it up, m3/h at 1 bar; null where there is nothing to take up. */
+  readonly kv: number | null;
+}
+
+export interface Balance {
+  /** The circuit that loses most: it decides the pump. */
+  readonly index: string;
+  readonly pumpKPa: number;
+  readonly ways: readonly Balanced[];
+}
+
+const KPA_OF_A_BAR = 100;
+
+/** Kv = Q x root of (density / 1000 / bar), as EN 60534-1 has it. */
+export function valveKv(flowKgPerS: number, lossKPa: number, tC: number): number | null {
+  const water = waterAt(tC);
+  if (water === null || !(lossKPa > 0)) return null;
+  const m3PerH = (flowKgPerS / water.densityKgM3) * 3600;
+  return m3PerH * Math.sqrt(water.densityKgM3 / 1000 / (lossKPa / KPA_OF_A_BAR));
+}
+
+/** Null where there is no way. Of two that lose alike the first by id is the index. */
+export function balance(ways: readonly Way[], tC: number): Balance | null {
+  const sorted = [...ways].sort((a, b) => b.lossKPa - a.lossKPa || (a.id < b.id ? -1 : 1));
+  const index = sorted[0];
+  if (!index) return null;
+  return {
+    index: index.id,
+    pumpKPa: index.lossKPa,
+    ways: sorted.map((w) => {
+      const excessKPa = index.lossKPa - w.lossKPa;
+      return { ...w, excessKPa, kv: valveKv(w.flowKgPerS, excessKPa, tC) };
+    }),
+  };
+}

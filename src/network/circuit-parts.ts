@@ -126,7 +126,13 @@ export function circuitParts(network: Network, circuit: string): CircuitPart[] {
       });
     }
     const service = edges[0]?.service ?? '';
-    const { root, gathers, twoSources } = rootOf(sources, ends, network.kinds.gathers(service));
+    const turns = (source: TraceEnd): boolean => {
+      const point = network.plan.points[source.point];
+      return point !== undefined && (network.kinds.turns?.(point) ?? false);
+    };
+    const steady = sources.filter((s) => !turns(s));
+    const fed = steady.length > 0 ? steady : sources;
+    const { root, gathers, twoSources } = rootOf(fed, ends, network.kinds.gathers(service));
     const whole = { runs: runsOf(edges), edges: edges.map((e) => e.id) };
     if (twoSources) {
       const say = `${sources.length} sources feed the same pipes, so what flows where cannot be told.`;

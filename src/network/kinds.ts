@@ -15,6 +15,8 @@ export interface Kinds {
   takes(point: Point, connection: string, service: string): boolean;
   /** Does the way the connection faces say how the pipe must leave? Not at a place that was only marked for joining. */
   faces(point: Point): boolean;
+  /** Sends what comes in one way or another, so that its ways may join a pipe that has its own source. */
+  turns?(point: Point): boolean;
   /** Does this kind of item come apart, so that a pipe can be drawn out or cleared there? */
   opens(itemKind: string): boolean;
 }
@@ -31,9 +33,14 @@ function circuitOf(service: string): string {
 function takes(point: Point, connection: string, service: string): boolean {
   const own = point.connections.find((c) => c.id === connection)?.service;
   if (own === undefined || circuitOf(own) === circuitOf(service)) return true;
-  // A plain end takes whatever its kind lists, unless another of its connections is there for that.
-  const elsewhere = point.connections.some((c) => circuitOf(c.service) === circuitOf(service));
-  return !elsewhere && pointKinds.get(point.kind)?.role[service] !== undefined;
+  const part = partOf(point, connection);
+  // A plain end takes whatever its kind lists, unless another of its connections is there for that: the hot outlet of a
+  // heater is no place for the preheated water that feeds it.
+  const elsewhere = point.connections.some(
+    (c) => circuitOf(c.service) === circuitOf(service) && (part === undefined || partOf(point, c.id) === part),
+  );
+  const role = pointKinds.get(point.kind)?.role[service];
+  return !elsewhere && role !== undefined && (part === undefined || role === part);
 }
 
 /** A service the catalogue does not know is a circuit of its own. */
@@ -45,4 +52,5 @@ export const catalogueKinds: Kinds = {
   takes,
   opens: (itemKind) => OPENS.includes(itemKind),
   faces: (point) => point.kind !== 'join-point',
+  turns: (point) => point.kind === 'diverting-valve',
 };

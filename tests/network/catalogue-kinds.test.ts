@@ -70,4 +70,27 @@ describe('kinds of the catalogue in a trace', () => {
     expect(trace.sections.map((s) => s.service)).toEqual(['cold', 'balancedCold']);
     expect(trace.illegal.map((i) => i.kind)).toEqual(['deadEnd']);
   });
+
+  it('takes preheated water at the cold tail of what heats it on, but no hot water', () => {
+    const h = house().run('k', 'condensate');
+    place(h, 'b', 'boiler', 0);
+    place(h, 'c', 'cylinder', 3000);
+    expect(catalogueKinds.takes(h.plan.points.b!, 'cold', 'preheated')).toBe(true);
+    expect(catalogueKinds.takes(h.plan.points.c!, 'coldIn', 'preheated')).toBe(true);
+    expect(catalogueKinds.takes(h.plan.points.b!, 'cold', 'hot')).toBe(false);
+    expect(catalogueKinds.takes(h.plan.points.b!, 'hot', 'cold')).toBe(false);
+  });
+
+  it('lets a way of a diverting valve join a pipe that a heater feeds', () => {
+    const joined = (kind: string, connection: string) => {
+      const h = house().run('h', 'hot').run('p', 'preheated');
+      place(h, 'b', 'boiler', 0);
+      place(h, 'd', kind, 3000);
+      h.on('n0', 'b', 'hot').node('n1', [0, 0, 500]).node('n2', [0, 0, 300]).on('n3', 'd', connection);
+      h.leg('l1', 'h', 'n0', 'n1').leg('l2', 'h', 'n1', 'n2').leg('l3', 'p', 'n1', 'n3');
+      return traceSystem(buildNetwork(h.plan, after), 'hot').illegal.map((i) => i.kind);
+    };
+    expect(joined('diverting-valve', 'b')).not.toContain('twoSources');
+    expect(joined('preheat-vessel', 'out')).toContain('twoSources');
+  });
 });

@@ -1,4 +1,5 @@
 import { defineItem } from '../define-item.ts';
+import { yesNoField } from '../field-specs.ts';
 import { checkMark } from '../item-marks.ts';
 
 export default defineItem({
@@ -9,6 +10,6 @@ export default defineItem({
   stands: ['inline'],
   equivalentLength: 'double-check',
   listName: 'double check valve',
-  fields: [],
-  defaults: {},
+  fields: [yesNoField('roomAfter', 'Room for expansion after it')],
+  defaults: { roomAfter: null },
 });

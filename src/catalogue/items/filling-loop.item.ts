@@ -11,6 +11,6 @@ export default defineItem({
   stands: ['inline', 'end'],
   equivalentLength: null,
   listName: 'filling loop with double check',
-  fields: [yesNoField('leftOn', 'Left connected')],
-  defaults: { leftOn: null },
+  fields: [yesNoField('leftOn', 'Left connected'), yesNoField('doubleCheck', 'Double check valve at it')],
+  defaults: { leftOn: null, doubleCheck: null },
 });

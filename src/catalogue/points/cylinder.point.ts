@@ -1,5 +1,6 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, found, fromSheet, numberField, yesNoField } from '../field-specs.ts';
+import { expansionField, preheatFields } from '../preheat-fields.ts';
 import { spoken } from '../say-point.ts';
 import { round } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -17,8 +18,14 @@ const fields = [
       'Only where none is drawn: what was seen at its safety valve.',
     ),
   ),
+  expansionField,
+  ...preheatFields,
   ...fromSheet(
     numberField('inletMaxBar', 'Cold inlet, highest pressure', 'bar', { max: 20 }),
+    numberField('inletMaxC', 'Inlet water, warmest', '°C', {
+      max: 110,
+      help: 'What its cold tail may be fed with: it limits preheated water.',
+    }),
     numberField('emptyKg', 'Weight to lift, empty', 'kg', { max: 500 }),
     numberField('fullKg', 'Weight to carry, full', 'kg', { max: 3000 }),
   ),
@@ -30,7 +37,14 @@ export default definePoint({
   ...spoken('Hot water cylinder', fields),
   letter: 'CY',
   group: 'appliance',
-  role: { heatingFlow: 'end', heatingReturn: 'source', cold: 'end', hot: 'source', discharge: 'source' },
+  role: {
+    heatingFlow: 'end',
+    heatingReturn: 'source',
+    cold: 'end',
+    preheated: 'end',
+    hot: 'source',
+    discharge: 'source',
+  },
   hostedOnWall: false,
   assumedHeight: 'cylinder',
   // Size of the drawn box: common practice, no source.

@@ -1,10 +1,16 @@
 import { definePoint } from '../define-point.ts';
-import { textField } from '../field-specs.ts';
+import { numberField, textField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { bowTie, line } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
-const fields = [textField('sends', 'Sends')];
+const fields = [
+  textField('sends', 'Sends'),
+  numberField('sendsAboveC', 'Sends past the heater above', '°C', {
+    max: 90,
+    help: 'Warmer water goes to the outlets straight; cooler goes through the heater.',
+  }),
+];
 
 export default definePoint({
   id: 'diverting-valve',

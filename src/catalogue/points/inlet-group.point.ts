@@ -1,10 +1,21 @@
 import { definePoint } from '../define-point.ts';
-import { numberField } from '../field-specs.ts';
+import { numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { boxed } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
-const fields = [numberField('setBar', 'Set to', 'bar', { max: 10 })];
+const fields = [
+  numberField('setBar', 'Set to', 'bar', { max: 10 }),
+  ...[
+    yesNoField('hasStrainer', 'Strainer in it'),
+    yesNoField('hasCheck', 'Check valve in it'),
+    yesNoField('hasRelief', 'Expansion relief in it'),
+  ].map((spec) => ({
+    ...spec,
+    under: 'What it holds',
+    help: 'Not told: taken to hold it, as such a group usually does.',
+  })),
+];
 
 export default definePoint({
   id: 'inlet-group',

@@ -1,10 +1,14 @@
 import { definePoint } from '../define-point.ts';
-import { numberField } from '../field-specs.ts';
+import { numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { bowTie, line } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
 
-const fields = [numberField('setC', 'Set to', 'C', { max: 90 })];
+const fields = [
+  numberField('setC', 'Set to', 'C', { max: 90 }),
+  yesNoField('failsShut', 'Shuts off when the cold fails'),
+  yesNoField('hasChecks', 'Check valves in both inlets', 'Its own, or drawn in the pipes to it.'),
+];
 
 export default definePoint({
   id: 'mixing-valve',

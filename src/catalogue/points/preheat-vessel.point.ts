@@ -1,5 +1,6 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, found, fromSheet, numberField, textField, yesNoField } from '../field-specs.ts';
+import { expansionField, preheatFields } from '../preheat-fields.ts';
 import { spoken } from '../say-point.ts';
 import { round } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -17,6 +18,8 @@ const fields = [
     ),
   ),
   textField('heatedBy', 'Heated by'),
+  expansionField,
+  ...preheatFields,
   ...fromSheet(
     numberField('inletMaxBar', 'Cold inlet, highest pressure', 'bar', { max: 20 }),
     numberField('emptyKg', 'Weight to lift, empty', 'kg', { max: 500 }),

@@ -20,6 +20,7 @@ const JobsScreen = lazy(() => import('../jobs/jobs-screen.tsx'));
 const PrintScreen = lazy(() => import('../print/print-screen.tsx'));
 const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
 const ThingsScreen = lazy(() => import('../things/things-screen.tsx'));
+const FlueFaceScreen = lazy(() => import('../flue-face/flue-face-screen.tsx'));
 const MoreSheet = lazy(() => import('../help/more-sheet.tsx'));
 
 const emptiness = new WeakMap<Plan, boolean>();
@@ -109,6 +110,7 @@ function Parts() {
         {over === 'help' && <HelpSheet />}
         {over === 'more' && <MoreSheet />}
         {over === 'my-things' && <ThingsScreen />}
+        {over === 'flue-face' && <FlueFaceScreen />}
       </Suspense>
     </div>
   );

@@ -12,6 +12,7 @@ const JobChapter = lazy(() => import('../job/job-chapter.tsx').then((m) => ({ de
 const ListChapter = lazy(() => import('./list-chapter.tsx').then((m) => ({ default: m.ListChapter })));
 
 const TracesChapter = lazy(() => import('../traces/traces-chapter.tsx').then((m) => ({ default: m.TracesChapter })));
+const FlueChapter = lazy(() => import('../flue-face/flue-chapter.tsx'));
 
 /** What stands in a chapter. Sections of the report need no entry here. */
 export function ChapterBody({ id }: { readonly id: string }) {
@@ -27,6 +28,7 @@ function Body({ id }: { readonly id: string }) {
   if (id.startsWith('section:')) {
     const section = report?.sections.find((s) => `section:${s.id}` === id);
     if (!section) return null;
+    if (section.id === 'flue') return <FlueChapter section={section} />;
     return section.id === 'reach' ? <ReachChapter section={section} /> : <SectionChapter section={section} />;
   }
   switch (id) {

@@ -4,6 +4,7 @@ import { services } from '../../../catalogue/services.ts';
 import { resolveHeight } from '../../../geometry/heights.ts';
 import type { Field } from '../../../plan/records/pipework.ts';
 import { useEditorState } from '../../app/use-session.ts';
+import { FlueFaceKey } from '../../flue-face/flue-face-key.tsx';
 import { KickTurn } from '../../look/kick.tsx';
 import { PhotoKeys, PhotoList, photosOf } from '../../photos/photo-list.tsx';
 import { PointThing } from '../../things/point-thing.tsx';
@@ -51,6 +52,7 @@ export function InspectPoint({ id }: { readonly id: string }) {
       {point.kind === 'hazard' && point.fields.tested !== 'clear' && (
         <p className="hazard-caution">{hazardOf(point.fields.what).caution}</p>
       )}
+      {point.kind === 'flue-terminal' && <FlueFaceKey />}
       <TextBox label="Name" value={point.name} disabled={disabled} onSet={(name) => set({ name })} />
       <NumberBox
         label="Underside off floor"

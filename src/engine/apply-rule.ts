@@ -1,4 +1,4 @@
-import type { Finding } from '../report/finding.ts';
+import type { Finding, FindingLimit } from '../report/finding.ts';
 import { findingKey } from '../report/finding.ts';
 import { roundQuantity } from '../report/quantity.ts';
 import { roundWorking } from '../report/working.ts';
@@ -10,6 +10,15 @@ function sentencesOf(rule: Rule, fault: Fault): Sentences {
   const found = rule.say[key];
   if (found === undefined || typeof found === 'string') throw new Error(`${rule.id} has no sentences "${key}"`);
   return found;
+}
+
+/** The limit in words for a reader, with what the job has in its place. */
+function limitOf(given: Given, { limit, wanted }: Fault): { readonly limit?: FindingLimit } {
+  if (!limit || !wanted) return {};
+  const all = Object.values(given.plan.overrides).filter((o) => o.limit === limit.id);
+  const own = all.find((o) => o.scope !== null && o.scope === limit.scope) ?? all.find((o) => o.scope === null);
+  const told = own && own.unit === wanted.unit ? { id: own.id, page: own.page, note: own.note } : null;
+  return { limit: { ...limit, unit: wanted.unit, own: told } };
 }
 
 function toFinding(rule: Rule, fault: Fault, given: Given, params: Awaited<ReturnType<Rule['params']>>): Finding {
@@ -42,6 +51,7 @@ function toFinding(rule: Rule, fault: Fault, given: Given, params: Awaited<Retur
       (used.some((p) => p.sureness === 'memory') ||
         wanted?.sureness === 'memory' ||
         fault.found?.sureness === 'memory'),
+    ...limitOf(given, fault),
   };
 }
 

@@ -23,6 +23,8 @@ export interface Fault {
   readonly working?: Working | null;
   readonly unverified?: boolean;
   readonly cites?: readonly Cite[];
+  /** The limit an appliance's own sheet may give in place of the general one: its id, and the thing it is held for. */
+  readonly limit?: { readonly id: string; readonly scope: string | null };
   /** Which of the rule's sentences to say; `fault` unless the outcome is "can't tell". */
   readonly say?: string;
 }

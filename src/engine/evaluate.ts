@@ -14,6 +14,7 @@ import { give } from './given.ts';
 import { legFacts } from './leg-facts.ts';
 import { linesOf } from './materials/lines.ts';
 import { allPieces } from './materials/pieces.ts';
+import { ruleFacts } from './rule-facts.ts';
 import { runFacts } from './run-facts.ts';
 
 function byId<T extends { readonly id: string }>(files: Record<string, T>): ReadonlyMap<string, T> {
@@ -73,6 +74,8 @@ function onePerKey(findings: readonly Finding[]): Finding[] {
 export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
   const given = give(plan, chosen);
   const findings = onePerKey([...rules.values()].flatMap((rule) => applyRule(rule, given)));
+  const speaking = new Set(findings.map((f) => f.rule));
+  const spoken = [...rules.values()].filter((rule) => speaking.has(rule.id));
   const written = sections.flatMap((kind): Section[] => {
     const section = kind.write(given);
     return section ? [{ id: kind.id, order: kind.order, ...section }] : [];
@@ -86,6 +89,7 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
     revision,
     case: chosen,
     findings,
+    rules: spoken.map((rule) => ruleFacts(rule, given)),
     sections: written,
     pieces,
     lines: linesOf(plan, chosen, pieces),

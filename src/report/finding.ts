@@ -14,6 +14,14 @@ export interface FindingPlace {
   readonly ring: boolean;
 }
 
+/** A limit that a sheet may replace: which, for what thing, in what unit, and the page the figure in use stands on. */
+export interface FindingLimit {
+  readonly id: string;
+  readonly scope: string | null;
+  readonly unit: string;
+  readonly own: { readonly id: string; readonly page: string; readonly note: string } | null;
+}
+
 /**
  * What is wrong, why it matters, what to do; with found and wanted as figures where there are any.
  * `ids` are runs, points, voids, walls, openings or rooms (never legs or nodes), sorted: with rule and option they are
@@ -41,6 +49,8 @@ export interface Finding {
   readonly working: Working | null;
   readonly cites: readonly Cite[];
   readonly unverified: boolean;
+  /** Left out where no sheet has a say in it. */
+  readonly limit?: FindingLimit;
 }
 
 /** The key a statement of the user hangs on. */

@@ -3,6 +3,7 @@ import type { Finding } from './finding.ts';
 import type { FlueFace } from './flue-face.ts';
 import type { Line, Piece } from './piece.ts';
 import type { Quantity } from './quantity.ts';
+import type { RuleFacts } from './rule-facts.ts';
 import type { Section } from './section.ts';
 import type { Working } from './working.ts';
 
@@ -74,6 +75,8 @@ export interface Report {
   readonly revision: number;
   readonly case: { readonly option: string | null; readonly when: 'before' | 'after' };
   readonly findings: readonly Finding[];
+  /** The rules that speak in the findings, sorted by id. */
+  readonly rules: readonly RuleFacts[];
   readonly sections: readonly Section[];
   readonly pieces: readonly Piece[];
   readonly lines: readonly Line[];

@@ -20,6 +20,7 @@ const reportOf = (revision: number, chosen: Case = after, plan = 'p'): Report =>
   runs: [],
   reach: [],
   flueFaces: [],
+  rules: [],
   sources: [],
   counts: { stop: 0, check: 0, note: 0, cantTell: 0 },
 });

@@ -34,6 +34,7 @@ const reportWith = (rows: readonly Row[]): Report => ({
   runs: [],
   reach: [],
   flueFaces: [],
+  rules: [],
   sources: [],
   counts: { stop: 0, check: 0, note: 0, cantTell: 0 },
 });

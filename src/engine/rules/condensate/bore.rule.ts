@@ -55,6 +55,7 @@ function judgeDrain(given: Given, drain: CondensateDrain, params: Params): Fault
         words: { run: sayRun(given.plan, run), size: saySize(step.edge.tube) },
         found: step.boreMm === null ? null : exact(step.boreMm, 'mm', 1, 'memory'),
         wanted: say === 'fault' ? inside.figure : outside.figure,
+        limit: { id: say === 'fault' ? 'condensate-bore-inside' : 'condensate-bore-outside', scope },
         wantedIs: 'atLeast',
         at: atEdge(given.network, step.edge.id),
         missing: worst.missing === '' ? [] : [worst.missing],

@@ -65,6 +65,7 @@ function judgeDrain(given: Given, drain: CondensateDrain, { wanted: general, lea
         },
         found: worst.found,
         wanted: known && limit ? limit.figure : null,
+        limit: { id: 'condensate-fall', scope: drain.source?.point ?? null },
         wantedIs: 'atLeast',
         at: atEdge(given.network, worst.step.edge.id),
         more: all.length - 1,

@@ -29,6 +29,7 @@ function judgeDrain(given: Given, drain: CondensateDrain, { most }: Params): Fau
       words: { run: sayRun(given.plan, run), metres: drain.coldM.lo.toFixed(1), most: limit.figure.lo.toFixed(0) },
       found,
       wanted: limit.figure,
+      limit: { id: 'condensate-outside-length', scope: drain.source?.point ?? null },
       at: atEdge(given.network, cold[0]?.edge.id),
       missing: known ? [] : ['whether the space under the lowest floor is ventilated'],
     },

@@ -51,6 +51,7 @@ function judge(given: Given, { most, older }: Params): Fault[] {
         },
         found,
         wanted: limit.figure,
+        limit: { id: 'discharge-tundish-distance', scope: from.id },
         at: at ? atPlace(tundish.storey, at) : null,
       };
       // Without the pipe only the straight line is known: a longer one is no news until it is drawn.

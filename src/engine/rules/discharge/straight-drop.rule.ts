@@ -29,6 +29,7 @@ function judge(given: Given, { least }: Params): Fault[] {
       },
       at: atVertex(given.network, first.to),
       wanted: limit.figure,
+      limit: { id: 'discharge-straight-drop', scope: pipe.tundish?.id ?? null },
       wantedIs: 'atLeast' as const,
     };
     if (drop === null) return [{ outcome: 'cantTell', ...shared, missing: ['the height of its ends'] }];

@@ -24,6 +24,7 @@ function judgeOne(given: Given, a: GasAppliance): Fault[] {
     legs: a.path.flatMap((id) => given.gas.sections.get(id)?.section.legs ?? []),
     found: unfed ? null : drop,
     wanted: a.limit,
+    limit: { id: `gas-drop/${given.plan.basis.gas}`, scope: a.point },
     at: atVertex(given.network, a.vertex),
     working: unfed ? null : working,
     cites: given.gas.cites,

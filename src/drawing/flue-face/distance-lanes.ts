@@ -1,4 +1,4 @@
-import { sayFigures } from '../../report/quantity.ts';
+import { type Quantity, sayFigures } from '../../report/quantity.ts';
 import type { Box, Vec } from '../display-list.ts';
 import { boxAt, grow, overlap, touches } from '../labels/paper.ts';
 import { TEXT_MM } from '../look/tokens.ts';
@@ -10,6 +10,8 @@ import { type KeyedDistance, leastMm } from './worst-first.ts';
 export interface DrawnDistance extends KeyedDistance {
   readonly a: Vec;
   readonly b: Vec;
+  /** Others between the same two places: one line is drawn for all, with what each wants. */
+  readonly also: readonly KeyedDistance[];
 }
 
 /** One piece of what is written over a measured line, and where it starts along the line. */
@@ -50,12 +52,15 @@ const SQUARE_MM = 1;
 
 const STATES_WITH_MARK = new Set(['stop', 'check', 'cantTell', 'note']);
 
-function wordsOf({ distance }: KeyedDistance): Words {
-  const { found, wanted, state } = distance;
+const sayWanted = (q: Quantity): string => `${sayFigures(q)}${q.unit === 'mm' ? '' : ` ${q.unit}`}`;
+
+function wordsOf({ distance, also }: DrawnDistance): Words {
+  const { found, state } = distance;
   const unit = found.unit === 'mm' ? '' : ` ${found.unit}`;
   const mark = STATES_WITH_MARK.has(state);
   const text = `${sayFigures(found)}${unit}`;
-  const second = wanted === null ? '' : `wanted ${sayFigures(wanted)}${wanted.unit === 'mm' ? '' : ` ${wanted.unit}`}`;
+  const wants = [distance, ...also.map((d) => d.distance)].flatMap((d) => (d.wanted ? sayWanted(d.wanted) : []));
+  const second = wants.length === 0 ? '' : `wanted ${[...new Set(wants)].join(' and ')}`;
   const markMm = mark ? findingMm('screen') + WORD_GAP_MM : 0;
   const foundMm = textWidth(text, TEXT_MM.screen[FIGURE], 600);
   const wantedMm = second === '' ? 0 : WORD_GAP_MM + textWidth(second, TEXT_MM.screen[WANTED], 400);
@@ -81,6 +86,8 @@ const along = (p: Vec, way: Vec, by: number): Vec => [p[0] + way[0] * by, p[1] +
 const on = (p: Vec, way: Vec): number => p[0] * way[0] + p[1] * way[1];
 
 interface Taken {
+  /** Nothing is written here, though lines may end here. */
+  readonly blocked: readonly Box[];
   readonly texts: Box[];
   readonly lines: (readonly [Vec, Vec])[];
 }
@@ -104,6 +111,7 @@ function lieTogether(m: readonly [Vec, Vec], n: readonly [Vec, Vec]): boolean {
 /** What it costs to lie so: over what is written, on another line, far from what it measures. */
 function costOf(laid: LaidDistance, lane: number, outside: boolean, taken: Taken): number {
   let cost = Math.abs(lane) * 0.6 + (outside ? 0.9 : 0);
+  for (const t of taken.blocked) if (overlap(laid.box, t)) cost += 12;
   for (const t of taken.texts) {
     if (overlap(laid.box, t)) cost += 12;
     if (touches(t, ...laid.line)) cost += 6;
@@ -175,7 +183,7 @@ export function layDistances(
   mmPerPaperMm: number,
   blocked: readonly Box[],
 ): LaidDistance[] {
-  const taken: Taken = { texts: [...blocked], lines: [] };
+  const taken: Taken = { blocked, texts: [], lines: [] };
   return drawn.map((d) => {
     const [way, words] = [wayOf(d), wordsOf(d)];
     let best: { readonly laid: LaidDistance; readonly cost: number } | undefined;

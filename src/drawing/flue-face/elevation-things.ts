@@ -4,6 +4,7 @@ import { dot } from '../../geometry/vec.ts';
 import type { Alive } from '../../network/cases.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Point } from '../../plan/records/pipework.ts';
+import type { FlueFace } from '../../report/flue-face.ts';
 import type { Item, LineStyle, Vec } from '../display-list.ts';
 import { symbolItems } from '../fragments/symbol-items.ts';
 import { PEN } from '../look/tokens.ts';
@@ -17,6 +18,13 @@ const BEFORE_MM = 700;
 const ASIDE_MM = 3000;
 /** Stand before the face and would only hide it. */
 const NOT_ON_FACE = new Set(['boundary', 'hazard', 'obstacle', 'protected-area', 'beam', 'soakaway']);
+
+/** Named whether or not a distance is measured to them; of the rest only those that are. */
+const ALWAYS_NAMED = new Set(
+  'neighbour-window roof-window rainwater-pipe soil-stack gutter eaves flue-terminal gas-meter electricity-meter'.split(
+    ' ',
+  ),
+);
 
 export interface OnElevation {
   readonly point: Point;
@@ -77,15 +85,17 @@ function symbol(on: OnElevation, heavy: boolean): Item[] {
 }
 
 /** Pipes, gutters, windows of others, meters and other terminals on the face. */
-export function thingParts(plan: Plan, elevation: Elevation, alive: Alive, terminal: string, clear: boolean): Part {
+export function thingParts(plan: Plan, elevation: Elevation, alive: Alive, face: FlueFace, clear: boolean): Part {
+  const named = new Set(face.distances.flatMap((d) => d.ids));
   const items: Item[] = [];
   const words: WordWish[] = [];
-  for (const on of thingsOn(plan, elevation, alive, terminal)) {
+  for (const on of thingsOn(plan, elevation, alive, face.terminal)) {
     const { point, from, upTo, low, high } = on;
     const isWindow = point.kind === 'neighbour-window';
     const opens = typeof point.fields.opens === 'boolean' ? point.fields.opens : null;
     if (isWindow) items.push(...paneItems({ from, upTo, low, high, opens, hung: 'top' }, true, clear));
     else items.push(...symbol(on, false));
+    if (!ALWAYS_NAMED.has(point.kind) && !named.has(point.id)) continue;
     words.push({
       at: [(from + upTo) / 2, low],
       text: sayPane(point.name, opens, isWindow),

@@ -53,16 +53,18 @@ export function flueFaceDrawing(plan: Plan, chosen: Case, face: FlueFace, clear 
     storeyLines(plan, elevation),
     openingParts(plan, elevation, alive, clear),
     groundLines(plan, elevation),
-    thingParts(plan, elevation, alive, face.terminal, clear),
+    thingParts(plan, elevation, alive, face, clear),
     terminalParts(plan, elevation, face.terminal),
   ];
   const above = [...house.ground, ...house.lines, ...parts.flatMap((p) => p.items)];
   const facade = boxOfItems(above);
   const strip = planStrip(plan, elevation, face, alive, facade.minY - UNDER_MM);
-  const distances = worstFirst(face).map((d): DrawnDistance => {
-    const at = d.distance.shows === 'plan' && strip ? strip.at : elevation.at;
-    return { ...d, a: at(d.distance.from), b: at(d.distance.to) };
-  });
+  const distances = joined(
+    worstFirst(face).map((d): DrawnDistance => {
+      const at = d.distance.shows === 'plan' && strip ? strip.at : elevation.at;
+      return { ...d, a: at(d.distance.from), b: at(d.distance.to), also: [] };
+    }),
+  );
   const terminal = terminalBox(plan, elevation, face);
   const ends = distances.filter((d) => d.distance.shows === 'face').flatMap((d) => [d.a, d.b]);
   return {
@@ -93,6 +95,21 @@ function terminalBox(plan: Plan, elevation: Elevation, face: FlueFace): Box {
   return boxAround([elevation.at(face.at)]);
 }
 
+/** Those between the same two places are one line, drawn as its worst. */
+function joined(all: readonly DrawnDistance[]): DrawnDistance[] {
+  const found = new Map<string, DrawnDistance>();
+  for (const d of all) {
+    const ends = [...d.a, ...d.b].map((n) => Math.round(n)).join(' ');
+    const first = found.get(ends);
+    found.set(ends, first ? { ...first, also: [...first.also, d] } : d);
+  }
+  return [...found.values()];
+}
+
+/** Is it the one that is named, or drawn for it too? */
+export const isDrawnFor = (drawn: DrawnDistance, key: string | null): boolean =>
+  drawn.key === key || drawn.also.some((d) => d.key === key);
+
 const scaled = (b: Box, k: number): Box => ({ minX: b.minX / k, minY: b.minY / k, maxX: b.maxX / k, maxY: b.maxY / k });
 
 /** Measured lines and names at one scale, the chosen one lit up. Names stand where no figure does. */
@@ -102,8 +119,8 @@ export function layFigures(drawing: FlueFaceDrawing, mmPerPaperMm: number, chose
   const taken = [terminal, ...laid.flatMap((l) => [grow(l.box, 0.5), ...lineBoxes(l)])];
   const words = placeWords(drawing.words, mmPerPaperMm, taken);
   // The chosen one over the others.
-  const order = [...laid].sort((p, q) => Number(p.key === chosen) - Number(q.key === chosen));
-  return { items: [...words, ...order.flatMap((l) => distanceItems(l, mmPerPaperMm, l.key === chosen))], laid };
+  const order = [...laid].sort((p, q) => Number(isDrawnFor(p, chosen)) - Number(isDrawnFor(q, chosen)));
+  return { items: [...words, ...order.flatMap((l) => distanceItems(l, mmPerPaperMm, isDrawnFor(l, chosen)))], laid };
 }
 
 /** A straight line across or up is a thin box; a slanting one keeps no names away. */

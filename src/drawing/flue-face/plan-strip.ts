@@ -52,13 +52,22 @@ export function planStrip(
   };
   const items: Item[] = [];
   const words: WordWish[] = [{ at: [left, topY + 120], text: 'from above', tries: 'level', strong: true }];
+  const named = new Set(inPlan.flatMap((d) => d.ids).sort());
+  const shown = new Set(elevation.walls.map((w) => w.id));
+  for (const id of named) {
+    shown.add(id);
+    const host = plan.openings[id]?.wall;
+    if (host !== undefined) shown.add(host);
+  }
   for (const wall of Object.values(plan.walls)) {
     if (wall.storey !== face.storey || !alive.has('walls', wall.id)) continue;
+    // Walls behind the face say nothing of what is before it.
+    const before = [wall.a, wall.b].some((p) => elevation.depth({ ...p, z: 0 }) > 1);
+    if (!before && !shown.has(wall.id)) continue;
     const ring = bodyPart(wall, 0, wallLength(wall)).map(([x, y]) => held({ x, y }));
     if (isFlat(ring)) continue;
     items.push({ t: 'area', rings: [ring], fill: 'wall', edge: EDGE });
   }
-  const named = new Set(inPlan.flatMap((d) => d.ids));
   for (const id of named) {
     const point = plan.points[id];
     const body = point && id !== face.terminal ? pointBox(plan, point) : undefined;

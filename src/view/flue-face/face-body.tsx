@@ -1,6 +1,6 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { FlueFaceDrawing } from '../../drawing/flue-face/flue-face-drawing.ts';
-import { flueFaceDrawing } from '../../drawing/flue-face/flue-face-drawing.ts';
+import { flueFaceDrawing, isDrawnFor } from '../../drawing/flue-face/flue-face-drawing.ts';
 import { worstFirst } from '../../drawing/flue-face/worst-first.ts';
 import { boxAround } from '../../drawing/fragments/fragment.ts';
 import type { Camera } from '../../editor/editor-api.ts';
@@ -22,7 +22,7 @@ import { StageKeys } from './stage-keys.tsx';
 const MARGIN_PX = { tablet: 56, phone: 28 } as const;
 const ZOOM = 1.4;
 /** A wall of which a px is more than this cannot be read whole: the terminal comes first. */
-const READABLE_MM_PER_PX = 16;
+const READABLE_MM_PER_PX = 22;
 
 interface Props {
   readonly face: FlueFace;
@@ -68,7 +68,7 @@ export function FaceBody({ face, faces, onTerminal }: Props) {
   const lit = distances.find((d) => d.key === chosen);
   const choose = (key: string | null): void => {
     setChosen(key);
-    const drawn = drawing?.distances.find((d) => d.key === key);
+    const drawn = drawing?.distances.find((d) => isDrawnFor(d, key));
     if (drawn) setCamera((c) => c && broughtInto(c, boxAround([drawn.a, drawn.b]), width, height));
   };
   const change = (next: (c: Camera) => Camera): void => setCamera((c) => c && next(c));
@@ -133,7 +133,7 @@ export function FaceBody({ face, faces, onTerminal }: Props) {
               Nothing near it is drawn. Openings, pipes, eaves, the ground and the boundary are measured once they are.
             </p>
           )}
-          <DistanceList distances={distances} chosen={chosen} paler={waiting} onChoose={choose} />
+          <DistanceList plan={plan} distances={distances} chosen={chosen} paler={waiting} onChoose={choose} />
           {face.missing.length > 0 && (
             <div className="flue-missing">
               <h3>Not told</h3>

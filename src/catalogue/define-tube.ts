@@ -14,6 +14,8 @@ export interface TubeSpec {
   readonly services: readonly string[];
   /** No longer laid: offered for pipe that was surveyed, never for new pipe. */
   readonly onlyExisting?: boolean;
+  /** How its own fittings are called, in the place of the way of joining: "flue elbow". Its lengths join without couplers. */
+  readonly fittingsSaid?: string;
 }
 
 export interface TubeChoice {

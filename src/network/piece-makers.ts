@@ -1,4 +1,5 @@
 import { fittingKinds } from '../catalogue/fittings.ts';
+import { JOINING_WORDS } from '../catalogue/joining-words.ts';
 import { services } from '../catalogue/services.ts';
 import { tubeKinds } from '../catalogue/tubes.ts';
 import type { Joining, Run, Tube } from '../plan/records/pipework.ts';
@@ -35,13 +36,10 @@ export function joiningOfBoth(one: string, other: string, wanted: Joining): Join
 /** A fitting of the catalogue in these sizes. Unresolved, with the reason, where one of the sizes is not known. */
 export function fittingPiece(kindId: string, tubes: readonly Tube[], where: Where, note = ''): PlacedPiece {
   const sizes = tubes.map(sayTube);
-  return piece(
-    kindId,
-    sizes,
-    where,
-    note,
-    tubes.some((t) => t.size === null) ? 'The size of a pipe here is not known.' : null,
-  );
+  const unresolved = tubes.some((t) => t.size === null) ? 'The size of a pipe here is not known.' : null;
+  const made = piece(kindId, sizes, where, note, unresolved);
+  const said = tubeKinds.get(tubes[0]?.kind ?? '')?.fittingsSaid;
+  return said === undefined ? made : { ...made, name: made.name.replace(JOINING_WORDS[where.joining], said) };
 }
 
 export function piece(

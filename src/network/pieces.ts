@@ -1,6 +1,7 @@
 import { takes } from '../catalogue/define-fitting.ts';
 import { itemKinds } from '../catalogue/items.ts';
 import { pointKinds } from '../catalogue/point-kinds.ts';
+import { tubeKinds } from '../catalogue/tubes.ts';
 import type { MatingEnd } from '../report/piece.ts';
 import type { Change, Fitting, Joint } from './fitting.ts';
 import { fittingAt } from './fitting-at.ts';
@@ -43,12 +44,15 @@ function jointPieces(network: Network, joint: Joint, where: Where): PlacedPiece[
   const name = point?.name || joint.point;
   if (size === null || size === '')
     return [...turn, undecided(`The size of the connection of ${name} is not told.`, where)];
+  if (size === pipe) return turn;
+  if (tubeKinds.get(joint.tube.kind)?.fittingsSaid !== undefined)
+    return [...turn, undecided(`Pipe of ${pipe} onto a connection of ${size}.`, where)];
   if (isThread(size)) {
     const tap = pointKinds.get(point?.kind ?? '')?.group === 'tap';
     const note = tap ? '' : 'Look whether the thread is inside or outside.';
     return [...turn, piece(tap ? 'tap-connector' : 'female-iron', [pipe, size], where, note, null)];
   }
-  if (size === pipe || joint.tube.size === null) return turn;
+  if (joint.tube.size === null) return turn;
   const [own, tail] = [odMm(joint.tube), Number.parseFloat(size)];
   if (own === null || !Number.isFinite(tail))
     return [...turn, undecided(`Pipe of ${pipe} onto a connection of ${size}.`, where)];
@@ -61,8 +65,10 @@ function jointPieces(network: Network, joint: Joint, where: Where): PlacedPiece[
 function fittingPieces(network: Network, vertex: Vertex, fitting: Fitting, where: Where): PlacedPiece[] {
   const hasItem = vertex.items.length > 0;
   switch (fitting.is) {
-    case 'coupling':
-      return hasItem ? [] : [fittingPiece('coupler', [fitting.tube], where)];
+    case 'coupling': {
+      const own = tubeKinds.get(fitting.tube.kind)?.fittingsSaid !== undefined;
+      return hasItem || own ? [] : [fittingPiece('coupler', [fitting.tube], where)];
+    }
     case 'elbow': {
       const elbow = fittingPiece(`elbow${fitting.degrees}`, [fitting.tube], where);
       return fitting.change ? [elbow, ...changePieces(fitting.change, where, true)] : [elbow];

@@ -144,8 +144,15 @@ describe('point kinds', () => {
 });
 
 describe('a boiler', () => {
+  it('has its flue at the top, in the middle', () => {
+    const boiler = make('boiler');
+    const flue = boiler.connections.filter((c) => c.service === 'flue');
+    expect(flue).toMatchObject([{ at: { x: 0, z: boiler.size.heightMm }, facing: 'up' }]);
+  });
+
   it('has its seven tails from left to right, and no water tails when it heats none', () => {
-    const across = make('boiler').connections;
+    const below = (from: ReturnType<typeof make>) => from.connections.filter((c) => c.service !== 'flue');
+    const across = below(make('boiler'));
     expect(across.map((c) => c.service)).toEqual([
       'heatingFlow',
       'hot',
@@ -156,7 +163,7 @@ describe('a boiler', () => {
       'boilerRelief',
     ]);
     expect(across.map((c) => c.at.x)).toEqual(across.map((c) => c.at.x).sort((a, b) => a - b));
-    expect(make('boiler', { fields: { type: 'system' } }).connections.map((c) => c.service)).toEqual([
+    expect(below(make('boiler', { fields: { type: 'system' } })).map((c) => c.service)).toEqual([
       'heatingFlow',
       'gas',
       'heatingReturn',

@@ -7,13 +7,14 @@ const tokens: { service: Record<string, { tag: string }> } = JSON.parse(
 );
 
 describe('services', () => {
-  it('are the ten of a boiler move', () => {
+  it('are the eleven of a boiler move', () => {
     expect([...services.keys()].sort()).toEqual([
       'balancedCold',
       'boilerRelief',
       'cold',
       'condensate',
       'discharge',
+      'flue',
       'gas',
       'heatingFlow',
       'heatingReturn',

@@ -83,10 +83,12 @@ const TAILS = [
 
 function tails(size: Size, told: Fields) {
   const heatsWater = told.type !== 'system' && told.type !== 'heatOnly';
-  return TAILS.filter(([, service]) => heatsWater || (service !== 'hot' && service !== 'cold')).map(
+  const flue = tail('flue', 'flue', 'Flue', '60/100', [0, size.depthMm / 2, size.heightMm], 'up');
+  const below = TAILS.filter(([, service]) => heatsWater || (service !== 'hot' && service !== 'cold')).map(
     ([id, service, label, tube, across, out]) =>
       tail(id, service, label, tube, [across * size.widthMm, out * size.depthMm, 0], 'down'),
   );
+  return [...below, flue];
 }
 
 export default definePoint({
@@ -104,6 +106,7 @@ export default definePoint({
     preheated: 'end',
     condensate: 'source',
     boilerRelief: 'source',
+    flue: 'source',
   },
   hostedOnWall: true,
   assumedHeight: 'boiler',

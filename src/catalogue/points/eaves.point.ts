@@ -1,9 +1,11 @@
 import { definePoint } from '../define-point.ts';
-import { choiceField, yesNoField } from '../field-specs.ts';
+import { choiceField, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { faceBox, line, planFrame } from '../symbol-parts.ts';
 
 const fields = [
+  choiceField('what', 'What it is', { eaves: 'eaves', balcony: 'balcony', carPort: 'roof of a car port' }),
+  numberField('openSides', 'Open sides below a car port', '', { max: 4 }),
   choiceField('madeOf', 'Soffit', { plastic: 'plastic', timber: 'timber', board: 'board', open: 'open' }),
   yesNoField('vented', 'Ventilated'),
 ];

@@ -2,6 +2,7 @@ import { definePoint } from '../define-point.ts';
 import { choiceField, numberField, textField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { faceMiddle, faceRing, line, planRing } from '../symbol-parts.ts';
+import { tail } from '../tail.ts';
 
 const fields = [
   choiceField('way', 'Goes', { horizontal: 'through the wall', vertical: 'through the roof' }),
@@ -12,6 +13,7 @@ const fields = [
   yesNoField('throughOtherDwelling', 'Through another dwelling'),
   yesNoField('plumeKit', 'Plume kit'),
   numberField('aboveGroundMm', 'Above the ground outside', 'mm', { max: 50000 }),
+  yesNoField('guarded', 'Guard fitted'),
 ];
 
 export default definePoint({
@@ -20,12 +22,12 @@ export default definePoint({
   ...spoken('Flue terminal', fields),
   letter: 'FT',
   group: 'other',
-  role: {},
+  role: { flue: 'end' },
   hostedOnWall: true,
   assumedHeight: 'flueTerminal',
   // Size of the drawn box: common practice, no source.
   size: { widthMm: 100, depthMm: 100, heightMm: 100 },
-  connections: () => [],
+  connections: (s) => [tail('in', 'flue', 'Flue', '60/100', [0, 0, s.heightMm / 2], 'back')],
   defaults: {
     way: 'horizontal',
     serves: '',

@@ -16,7 +16,8 @@ function rowKey(edge: Edge): string {
 export function supportEvery(edge: Edge, system: string, editions: Readonly<Record<string, string>>) {
   const upright = edge.intoA !== null && Math.abs(edge.intoA.z) > Math.SQRT1_2;
   const column = upright ? 'vertical' : 'horizontal';
-  const table = system === 'gas' ? 'gas-supports' : edition('pipe-supports', editions);
+  const table =
+    system === 'gas' ? 'gas-supports' : system === 'flue' ? 'flue-supports' : edition('pipe-supports', editions);
   // The pinned table first; kinds it does not list are read in the pocket reference.
   const found = [table, 'pipe-supports-pocket'].flatMap((t) =>
     t === undefined ? [] : figure(t, rowKey(edge), column),
@@ -30,10 +31,11 @@ export function clipPieces(network: Network): Piece[] {
     if (edge.kind !== 'leg' || edge.state !== 'new' || edge.lengthMm.value === null) return [];
     const label = saySize(edge.tube);
     const every = supportEvery(edge, services.get(edge.service)?.system ?? edge.service, network.plan.basis.editions);
+    const flue = edge.circuit === 'flue';
     const shared = {
-      kind: 'clip',
+      kind: flue ? 'flue-bracket' : 'clip',
       family: 'support',
-      name: 'clip',
+      name: flue ? 'flue bracket' : 'clip',
       size: label,
       joining: '',
       ends: [],

@@ -7,7 +7,9 @@ import { saySize } from '../say-names.ts';
 /** Square through a wall within this many degrees; a pipe that lies along inside a wall is chased, not sleeved. */
 const ACROSS_DEG = constant('pipe-judgement', 'through a wall', 'degrees');
 
-export const goesThrough = (c: Crossing): boolean => c.opening === null && c.angleDeg >= ACROSS_DEG;
+/** A flue is made good with its own plates: no sleeve goes round it, and what it may go through is asked by its own rules. */
+export const goesThrough = (c: Crossing): boolean =>
+  c.opening === null && c.angleDeg >= ACROSS_DEG && c.pipe.edge.circuit !== 'flue';
 
 /** One sleeve a hole, one tube size larger than what goes through, cut to the wall. */
 export function sleevePieces(given: Given): Piece[] {

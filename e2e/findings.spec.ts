@@ -108,3 +108,39 @@ test('a valve put in takes its finding away', async ({ page }) => {
   const left = (await answer(page)).findings.filter((f) => f.rule === 'gas/shut-off');
   expect(left.map((f) => f.ids.join())).not.toContain('B-NB');
 });
+
+test('findings are put together by place and by topic, and a kind is hidden and shown again', async ({ page }) => {
+  const hand = await handOf(page, 'touch');
+  await openFlat(page);
+  await openChapter(page, hand, 'Findings');
+  const all = (await answer(page)).findings.length;
+  const rows = panel(page).locator('.finding-row');
+  await expect(rows).toHaveCount(all);
+  await panel(page).getByText('By topic', { exact: true }).click();
+  await expect(panel(page).getByRole('heading', { name: 'Gas', exact: true })).toBeVisible();
+  await expect(rows).toHaveCount(all);
+  await panel(page).getByText('By place', { exact: true }).click();
+  await expect(panel(page).getByRole('heading', { name: 'Hall', exact: true })).toBeVisible();
+  const stops = panel(page).getByRole('button', { name: /^stop, \d+$/ });
+  await stops.click();
+  await expect(stops).toHaveAttribute('aria-pressed', 'false');
+  await expect(panel(page).getByText(/are hidden/)).toBeVisible();
+  await panel(page).getByRole('button', { name: 'Show all' }).click();
+  await expect(rows).toHaveCount(all);
+});
+
+test('a finding opens its rule, and takes the figure of the sheet with its page', async ({ page }) => {
+  const hand = await handOf(page, 'mouse');
+  await openFlat(page);
+  await openChapter(page, hand, 'Findings');
+  await panel(page).getByRole('button').filter({ hasText: 'Too much gas drop' }).first().click();
+  await panel(page).getByText('The rule', { exact: true }).click();
+  await expect(panel(page).getByText(/Asked for by a standard or regulation/)).toBeVisible();
+  await panel(page).getByRole('button', { name: 'Its own sheet gives another' }).click();
+  await panel(page).getByLabel('What its sheet gives').fill('2.5');
+  await panel(page).getByRole('button', { name: 'Keep the limit' }).click();
+  await expect(panel(page).getByRole('alert')).toContainText('page');
+  await panel(page).getByLabel('Page of the sheet').fill('14');
+  await panel(page).getByRole('button', { name: 'Keep the limit' }).click();
+  await expect.poll(async () => Object.values((await held(page)).plan.overrides).length).toBe(1);
+});

@@ -7,6 +7,8 @@ import { isFocusLost } from '../app/use-focus-back.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
 import { FindingMark } from '../look/mark.tsx';
+import { OwnFigure } from './findings/own-figure.tsx';
+import { RuleTold } from './findings/rule-told.tsx';
 import { goToFinding } from './go-to-finding.ts';
 import { keyed } from './keyed.ts';
 import { Cites } from './rows/cites.tsx';
@@ -98,6 +100,8 @@ export function FindingDetail({ finding, name }: { readonly finding: Finding; re
         </details>
       )}
       <Cites cites={finding.cites} />
+      <RuleTold rule={finding.rule} />
+      {finding.limit && <OwnFigure key={finding.key} limit={finding.limit} />}
       <Acknowledge key={finding.key} finding={finding} />
     </article>
   );

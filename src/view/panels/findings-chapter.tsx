@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef } from 'react';
+import { useStore } from 'zustand';
 import { nameFindings } from '../../drawing/labels/finding-names.ts';
 import { acknowledged } from '../../report/acknowledged.ts';
 import type { Finding } from '../../report/finding.ts';
@@ -7,8 +8,15 @@ import { isFocusLost } from '../app/use-focus-back.ts';
 import { useEditor, useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { FindingMark } from '../look/mark.tsx';
 import { FindingDetail } from './finding-detail.tsx';
+import { FindingsKeys } from './findings/findings-keys.tsx';
+import { findingsLook, showAll } from './findings/findings-look.ts';
+import { groupFindings } from './findings/group-findings.ts';
+import { placesOf } from './findings/place-of-finding.ts';
 import { goToFinding } from './go-to-finding.ts';
 import './findings.css';
+
+/** Fewer than these are seen at a glance. */
+const MANY = 4;
 
 /** What is wrong, worst first. One may stand open; the others follow as "next". */
 export function FindingsChapter() {
@@ -20,7 +28,9 @@ export function FindingsChapter() {
     // What is not found any more is not told in full any more either.
     if (cured) openFinding(null);
   }, [cured]);
-  const list = useRef<HTMLUListElement>(null);
+  const list = useRef<HTMLDivElement>(null);
+  const plan = useEditorState((s) => s.plan);
+  const { by, hidden } = useStore(findingsLook);
   const told = useRef(openKey);
   useEffect(() => {
     const before = told.current;
@@ -34,6 +44,8 @@ export function FindingsChapter() {
   if (findings === undefined) return <p className="empty-chapter">Working it out.</p>;
   const open = findings.find((f) => f.key === openKey);
   const rest = findings.filter((f) => f !== open);
+  const shown = rest.filter((f) => !hidden.has(f.outcome));
+  const groups = groupFindings(shown, by, placesOf(plan));
   return (
     <>
       {open && <FindingDetail key={open.key} finding={open} name={names.get(open.key) ?? ''} />}
@@ -43,11 +55,27 @@ export function FindingsChapter() {
           Nothing found in what is drawn. Limits are compared, not approved: the registered engineer decides.
         </p>
       )}
-      <ul className="finding-list" ref={list}>
-        {rest.map((f) => (
-          <FindingRow key={f.key} finding={f} name={names.get(f.key) ?? ''} />
+      {findings.length >= MANY && !open && <FindingsKeys findings={findings} />}
+      <div ref={list}>
+        {groups.map(({ title, findings: of }) => (
+          <section key={title} aria-label={title === '' ? undefined : title}>
+            {title !== '' && <h4 className="finding-group">{title}</h4>}
+            <ul className="finding-list">
+              {of.map((f) => (
+                <FindingRow key={f.key} finding={f} name={names.get(f.key) ?? ''} />
+              ))}
+            </ul>
+          </section>
         ))}
-      </ul>
+      </div>
+      {shown.length < rest.length && (
+        <p className="empty-chapter">
+          {rest.length - shown.length} more are hidden.{' '}
+          <button type="button" className="key slight" onClick={showAll}>
+            Show all
+          </button>
+        </p>
+      )}
     </>
   );
 }

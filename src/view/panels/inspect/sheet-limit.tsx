@@ -1,9 +1,8 @@
-import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
-import type { Override } from '../../../plan/records/statements.ts';
+import { useState } from 'react';
 import type { Report } from '../../../report/report.ts';
 import { useEditorState, useReport } from '../../app/use-session.ts';
-import { readNumber } from './typed-value.ts';
-import { type Change, useChange } from './use-change.ts';
+import { LimitForm } from './limit-form.tsx';
+import { useChange } from './use-change.ts';
 
 const UNIT = 'mbar';
 const LIMIT = { min: 0.1, max: 100 } as const;
@@ -28,7 +27,8 @@ export function SheetLimit({ point }: { readonly point: string }) {
   const change = useChange();
   const [writing, setWriting] = useState(false);
   if (writing) {
-    return <LimitForm own={own} limit={limit} point={point} change={change} onDone={() => setWriting(false)} />;
+    const figure = { limit, scope: point, unit: UNIT, label: 'Gas drop its sheet allows', ...LIMIT };
+    return <LimitForm figure={figure} own={own} change={change} onDone={() => setWriting(false)} />;
   }
   const said = own?.value ?? now;
   return (
@@ -57,81 +57,5 @@ export function SheetLimit({ point }: { readonly point: string }) {
         )}
       </div>
     </div>
-  );
-}
-
-interface FormProps {
-  readonly own: Override | undefined;
-  readonly limit: string;
-  readonly point: string;
-  readonly change: Change;
-  readonly onDone: () => void;
-}
-
-function LimitForm({ own, limit, point, change, onDone }: FormProps) {
-  const id = useId();
-  const [value, setValue] = useState(own ? String(own.value) : '');
-  const [page, setPage] = useState(own?.page ?? '');
-  const [note, setNote] = useState(own?.note ?? '');
-  const [wrong, setWrong] = useState<string | null>(null);
-  const first = useRef<HTMLInputElement>(null);
-  useEffect(() => first.current?.focus(), []);
-  const keep = (e: FormEvent): void => {
-    e.preventDefault();
-    if (change.disabled) return;
-    const read = readNumber(value, LIMIT);
-    if (!read.ok || typeof read.value !== 'number') setWrong(read.ok ? 'One figure is wanted.' : read.wrong);
-    else if (page.trim() === '') setWrong('Say the page of the sheet, so that somebody can look it up.');
-    else {
-      const told = { value: read.value, unit: UNIT, page: page.trim(), note: note.trim() };
-      if (change.run('override.set', { limit, scope: point, ...told })) onDone();
-    }
-  };
-  const boxes = [
-    { key: 'value', label: 'Gas drop its sheet allows', text: value, set: setValue, unit: UNIT },
-    { key: 'page', label: 'Page of the sheet', text: page, set: setPage, unit: '' },
-    { key: 'note', label: 'Note', text: note, set: setNote, unit: '' },
-  ];
-  return (
-    <form
-      className="sheet-limit form"
-      onSubmit={keep}
-      onKeyDown={(e) => {
-        if (e.key !== 'Escape') return;
-        e.stopPropagation();
-        onDone();
-      }}
-    >
-      {boxes.map(({ key, label, text, set, unit }, i) => (
-        <label key={key} className="field" htmlFor={`${id}${key}`}>
-          <span className="field-label">{label}</span>
-          <span className="field-box">
-            <input
-              id={`${id}${key}`}
-              ref={i === 0 ? first : null}
-              autoComplete="off"
-              inputMode={unit === '' ? 'text' : 'decimal'}
-              aria-invalid={wrong !== null && (key === 'value' || key === 'page')}
-              value={text}
-              onChange={(e) => set(e.target.value)}
-            />
-            {unit !== '' && <span className="unit">{unit}</span>}
-          </span>
-        </label>
-      ))}
-      {wrong !== null && (
-        <p className="field-wrong" role="alert">
-          {wrong}
-        </p>
-      )}
-      <div className="key-row">
-        <button type="submit" className="key primary slight">
-          Keep the limit
-        </button>
-        <button type="button" className="key slight" onClick={onDone}>
-          Leave it
-        </button>
-      </div>
-    </form>
   );
 }

@@ -7,9 +7,9 @@ const BOX = { minX: 0, minY: 0, maxX: 8000, maxY: 4000 };
 
 describe('how the face is looked at', () => {
   test('all of a box with room round it', () => {
-    const camera = cameraOn(BOX, 900, 900, 50);
+    const camera = cameraOn(BOX, 900, 900, [50, 50]);
     expect(camera).toEqual({ centre: [4000, 2000], mmPerPx: 10 });
-    expect(cameraOn({ minX: 5, minY: 5, maxX: 5, maxY: 5 }, 900, 900, 50).mmPerPx).toBeGreaterThan(0);
+    expect(cameraOn({ minX: 5, minY: 5, maxX: 5, maxY: 5 }, 900, 900, [50, 50]).mmPerPx).toBeGreaterThan(0);
   });
 
   test('what lies under the fingers stays there', () => {

@@ -38,12 +38,12 @@ export function distanceItems(laid: LaidDistance, mmPerPaperMm: number, chosen: 
   const plane = (p: Vec): Vec => [p[0] * k, p[1] * k];
   const style = chosen && state !== 'stop' ? { ...CHOSEN, dash: LINES[state].dash } : LINES[state];
   const pts = laid.line.map(plane);
-  const { words, wayMm: way } = laid;
+  const { words, reads: way } = laid;
   const text = (s: number, part: Pick<TextItem, 'text' | 'size' | 'weight' | 'ink'>): TextItem => ({
     t: 'text',
     at: plane([laid.textAt[0] + way[0] * s, laid.textAt[1] + way[1] * s]),
     align: 'left',
-    turnDeg: laid.turnDeg,
+    turnDeg: (Math.atan2(way[1], way[0]) * 180) / Math.PI,
     halo: true,
     ...part,
   });

@@ -31,9 +31,10 @@ export interface LaidDistance extends DrawnDistance {
   readonly feet: readonly [Vec, Vec];
   /** The line as it is drawn: longer than the feet where the figure stands past them. */
   readonly line: readonly [Vec, Vec];
-  /** Way the figure reads, degrees anticlockwise. */
+  /** Way of the line, degrees anticlockwise. */
   readonly turnDeg: number;
-  readonly wayMm: Vec;
+  /** Way the figure reads: along its line, or level beside one that is too short and too steep for it. */
+  readonly reads: Vec;
   readonly words: Words;
   /** Left end of the figure's line of text, in the middle of its height. */
   readonly textAt: Vec;
@@ -85,6 +86,13 @@ function wayOf({ a, b, distance }: DrawnDistance): Vec {
 const along = (p: Vec, way: Vec, by: number): Vec => [p[0] + way[0] * by, p[1] + way[1] * by];
 const on = (p: Vec, way: Vec): number => p[0] * way[0] + p[1] * way[1];
 
+type Stand = 'between' | 'pastB' | 'pastA' | 'right' | 'left';
+const STANDS: readonly Stand[] = ['between', 'right', 'left', 'pastB', 'pastA'];
+/** A line steeper than this (its rise in its length) has room at its side. */
+const STEEP = 0.5;
+
+const STAND_COST: Readonly<Record<Stand, number>> = { between: 0, right: 0, left: 0.3, pastB: 0.6, pastA: 1.5 };
+
 interface Taken {
   /** Nothing is written here, though lines may end here. */
   readonly blocked: readonly Box[];
@@ -109,8 +117,8 @@ function lieTogether(m: readonly [Vec, Vec], n: readonly [Vec, Vec]): boolean {
 }
 
 /** What it costs to lie so: over what is written, on another line, far from what it measures. */
-function costOf(laid: LaidDistance, lane: number, outside: boolean, taken: Taken): number {
-  let cost = Math.abs(lane) * 0.6 + (outside ? 0.9 : 0);
+function costOf(laid: LaidDistance, lane: number, stand: Stand, taken: Taken): number {
+  let cost = Math.abs(lane) * 0.6 + STAND_COST[stand];
   for (const t of taken.blocked) if (overlap(laid.box, t)) cost += 12;
   for (const t of taken.texts) {
     if (overlap(laid.box, t)) cost += 12;
@@ -125,8 +133,6 @@ function costOf(laid: LaidDistance, lane: number, outside: boolean, taken: Taken
   }
   return cost;
 }
-
-type Stand = 'between' | 'pastB' | 'pastA';
 
 /** One try: its line so many lanes off, its figure between the ends or past one of them. */
 function lay(
@@ -147,29 +153,30 @@ function lay(
   const [lo, hi] = [Math.min(from, upTo), Math.max(from, upTo)];
   const fits = words.widthMm + 2 <= hi - lo;
   if (fits !== (stand === 'between')) return undefined;
-  const highEnd = stand === 'pastB' ? upTo >= from : from > upTo;
-  const start = fits ? (lo + hi - words.widthMm) / 2 : highEnd ? hi + OUTSIDE_MM : lo - OUTSIDE_MM - words.widthMm;
   const high = words.mark ? findingMm('screen') : TEXT_MM.screen[FIGURE];
   const place = (s: number, over: number): Vec => [
     way[0] * s + normal[0] * (level + over),
     way[1] * s + normal[1] * (level + over),
   ];
+  const line = [place(lo, 0), place(hi, 0)] as const;
+  const turnDeg = (Math.atan2(way[1], way[0]) * 180) / Math.PI;
+  const told = { ...drawn, ends: [a, b], feet, turnDeg, words } as const;
+  if (stand === 'right' || stand === 'left') {
+    if (Math.abs(way[1]) < STEEP) return undefined;
+    const [x, y] = place((lo + hi) / 2, 0);
+    const left = stand === 'right' ? x + OUTSIDE_MM : x - OUTSIDE_MM - words.widthMm;
+    const box = boxAt(left + words.widthMm / 2, y, words.widthMm, high);
+    return { ...told, line, reads: [1, 0], textAt: [left, y], box };
+  }
+  const highEnd = stand === 'pastB' ? upTo >= from : from > upTo;
+  const past = highEnd ? hi + OUTSIDE_MM : lo - OUTSIDE_MM - words.widthMm;
+  const start = fits ? (lo + hi - words.widthMm) / 2 : past;
   const over = high / 2 + OVER_MM;
   const middle = place(start + words.widthMm / 2, over);
   const [c, s] = [Math.abs(way[0]), Math.abs(way[1])];
   const box = boxAt(middle[0], middle[1], c * words.widthMm + s * high, s * words.widthMm + c * high);
-  const line = [place(Math.min(lo, start), 0), place(Math.max(hi, start + words.widthMm), 0)] as const;
-  return {
-    ...drawn,
-    ends: [a, b],
-    feet,
-    line: fits ? [place(lo, 0), place(hi, 0)] : line,
-    turnDeg: (Math.atan2(way[1], way[0]) * 180) / Math.PI,
-    wayMm: way,
-    words,
-    textAt: place(start, over),
-    box,
-  };
+  const longer = [place(Math.min(lo, start), 0), place(Math.max(hi, start + words.widthMm), 0)] as const;
+  return { ...told, line: fits ? line : longer, reads: way, textAt: place(start, over), box };
 }
 
 const LANE_ORDER = Array.from({ length: 2 * LANES + 1 }, (_, i) => (i % 2 === 1 ? (i + 1) / 2 : -i / 2));
@@ -189,10 +196,10 @@ export function layDistances(
     let best: { readonly laid: LaidDistance; readonly cost: number } | undefined;
     for (const lane of LANE_ORDER) {
       if (best && Math.abs(lane) * 0.6 >= best.cost) break;
-      for (const stand of ['between', 'pastB', 'pastA'] as const) {
+      for (const stand of STANDS) {
         const laid = lay(d, mmPerPaperMm, way, words, lane * LANE_MM, stand);
         if (!laid) continue;
-        const cost = costOf(laid, lane, stand === 'pastA', taken);
+        const cost = costOf(laid, lane, stand, taken);
         if (!best || cost < best.cost) best = { laid, cost };
       }
     }

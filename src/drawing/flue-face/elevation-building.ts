@@ -182,7 +182,7 @@ export function groundLines(plan: Plan, elevation: Elevation): Part {
           style: EARTH,
         });
       }
-      words.push({ at: b, text: `ground ${Math.round(b[1])}`, tries: 'aside' });
+      words.push({ at: b, text: `ground ${Math.round(b[1])}`, tries: 'foot' });
     });
   }
   return { items, words };

@@ -124,7 +124,10 @@ export function layFigures(drawing: FlueFaceDrawing, mmPerPaperMm: number, chose
 }
 
 /** A straight line across or up is a thin box; a slanting one keeps no names away. */
-function lineBoxes({ line: [p, q] }: LaidDistance): Box[] {
-  const box = boxAround([p, q]);
-  return box.maxX - box.minX < 1 || box.maxY - box.minY < 1 ? [grow(box, 0.6)] : [];
+function lineBoxes({ line, ends, feet }: LaidDistance): Box[] {
+  const extensions = ends.map((end, i) => [end, feet[i] ?? end] as const);
+  return [line, ...extensions].flatMap(([p, q]) => {
+    const box = boxAround([p, q]);
+    return box.maxX - box.minX < 1 || box.maxY - box.minY < 1 ? [grow(box, 0.6)] : [];
+  });
 }

@@ -4,13 +4,13 @@ import { TEXT_MM } from '../look/tokens.ts';
 import { textWidth } from '../text/measure.ts';
 
 /**
- * A name asked for on the elevation. `under`: below `at`, else over `top`, else in between. `along`: beside something tall.
- * `aside`: to either side of a place. `level`: over the left end of a line.
+ * A name asked for on the elevation. `under`: below `at`, else over `top`. `along`: beside something tall.
+ * `aside`: to either side of a place. `level`: over the left end of a line. `foot`: under the right end of the ground.
  */
 export interface WordWish {
   readonly at: Vec;
   readonly text: string;
-  readonly tries: 'under' | 'along' | 'aside' | 'level';
+  readonly tries: 'under' | 'along' | 'aside' | 'level' | 'foot';
   /** Records it names. */
   readonly ids?: readonly string[];
   readonly top?: number;
@@ -23,6 +23,17 @@ const OFF_MM = 1.8;
 
 type Try = readonly [at: Vec, align: TextItem['align']];
 
+const EARTH_MM = 2.5;
+
+/** Further and further about a place, to the side of which a name stands. */
+const roundAbout = ([x, y]: Vec, off: number, high: number): Try[] =>
+  [0, 1, 2, 3].flatMap((n) =>
+    [1, -1].flatMap((way): Try[] => [
+      [[x + OFF_MM + 1, y + way * (off + n * high)], 'left'],
+      [[x - OFF_MM - 1, y + way * (off + n * high)], 'right'],
+    ]),
+  );
+
 /** Places in paper mm, best first. */
 function triesOf(wish: WordWish, k: number, high: number): readonly Try[] {
   const [x, y] = [wish.at[0] / k, wish.at[1] / k];
@@ -33,8 +44,7 @@ function triesOf(wish: WordWish, k: number, high: number): readonly Try[] {
       return [
         [[x, y - line], 'middle'],
         [[x, top + line], 'middle'],
-        [[x, y + line], 'middle'],
-        [[x, y - line - high], 'middle'],
+        ...(wish.strong ? roundAbout([x, (y + top) / 2], (top - y) / 2 + line, high) : []),
       ];
     case 'along':
       return [0.5, 0.25, 0.75, 0.12, 0.88].flatMap((t): Try[] => [
@@ -46,6 +56,8 @@ function triesOf(wish: WordWish, k: number, high: number): readonly Try[] {
         [[x + OFF_MM, y + dy], 'left'],
         [[x - OFF_MM, y + dy], 'right'],
       ]);
+    case 'foot':
+      return [-line - EARTH_MM, line].map((dy): Try => [[x, y + dy], 'right']);
     case 'level':
       return [
         [[x, y + line], 'left'],

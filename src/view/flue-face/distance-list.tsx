@@ -39,6 +39,7 @@ function DistanceRow({ plan, row, pressed, onChoose }: RowProps) {
   const { distance } = row;
   const { label, found, wanted, state } = distance;
   const to = selectedOf(plan, distance.ids)
+    .filter((s) => s.map !== 'walls')
     .map((s) => nameOf(plan, s))
     .join(', ');
   useEffect(() => {

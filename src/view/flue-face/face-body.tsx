@@ -1,4 +1,5 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'react';
+import type { Vec } from '../../drawing/display-list.ts';
 import type { FlueFaceDrawing } from '../../drawing/flue-face/flue-face-drawing.ts';
 import { flueFaceDrawing, isDrawnFor } from '../../drawing/flue-face/flue-face-drawing.ts';
 import { worstFirst } from '../../drawing/flue-face/worst-first.ts';
@@ -19,7 +20,7 @@ import { sayDistance } from './say-distance.ts';
 import { StageKeys } from './stage-keys.tsx';
 
 /** Free round a drawing that is fitted, px: room for names and figures at its edge. */
-const MARGIN_PX = { tablet: 56, phone: 28 } as const;
+const MARGIN_PX = { tablet: [84, 48], phone: [36, 30] } as const;
 const ZOOM = 1.4;
 /** A wall of which a px is more than this cannot be read whole: the terminal comes first. */
 const READABLE_MM_PER_PX = 22;
@@ -31,9 +32,9 @@ interface Props {
 }
 
 /** What is looked at first: the whole face where it can be read, else the terminal and what it is measured to. */
-export function firstCamera(drawing: FlueFaceDrawing, width: number, height: number, marginPx: number): Camera {
-  const whole = cameraOn(drawing.box, width, height, marginPx);
-  return whole.mmPerPx <= READABLE_MM_PER_PX ? whole : cameraOn(drawing.near, width, height, marginPx);
+export function firstCamera(drawing: FlueFaceDrawing, width: number, height: number, margin: Vec): Camera {
+  const whole = cameraOn(drawing.box, width, height, margin);
+  return whole.mmPerPx <= READABLE_MM_PER_PX ? whole : cameraOn(drawing.near, width, height, margin);
 }
 
 export function FaceBody({ face, faces, onTerminal }: Props) {

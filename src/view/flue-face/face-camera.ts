@@ -7,10 +7,10 @@ const FURTHEST_MM_PER_PX = 80;
 
 const held = (mmPerPx: number): number => Math.min(FURTHEST_MM_PER_PX, Math.max(NEAREST_MM_PER_PX, mmPerPx));
 
-/** All of a box in a pane of a size, with so many px free round it. */
-export function cameraOn(box: Box, width: number, height: number, marginPx: number): Camera {
-  const wide = Math.max(1, width - 2 * marginPx);
-  const high = Math.max(1, height - 2 * marginPx);
+/** All of a box in a pane of a size, with so many px free beside and over it. */
+export function cameraOn(box: Box, width: number, height: number, margin: Vec): Camera {
+  const wide = Math.max(1, width - 2 * margin[0]);
+  const high = Math.max(1, height - 2 * margin[1]);
   const mmPerPx = held(Math.max((box.maxX - box.minX) / wide, (box.maxY - box.minY) / high));
   return { centre: [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2], mmPerPx };
 }

@@ -1,22 +1,13 @@
-import type { Working } from '../report/working.ts';
-
-/** One figure a sum asks for: stable key and unit, so that scripts can lean on them. */
-export interface SumInput {
-  readonly key: string;
-  readonly label: string;
-  readonly kind: 'number' | 'choice';
-  readonly unit: string;
-  readonly required: boolean;
-  readonly choices?: readonly string[];
-  readonly least?: number;
-  readonly most?: number;
-}
+import type { SumInput } from '../report/sum-card.ts';
+import { roundWorking, type Working } from '../report/working.ts';
 
 export type SumValues = Readonly<Record<string, number | string>>;
 
 export interface Sum {
   readonly id: string;
   readonly title: string;
+  /** What it is about, as lists of sums are parted: "gas", "heating", "hot and cold", "drains", "building", "pipework". */
+  readonly topic: string;
   readonly inputs: readonly SumInput[];
   /** A pure function of checked inputs; an input left out is simply not in `values`. */
   readonly work: (values: SumValues) => Working;
@@ -72,4 +63,13 @@ export function checkInputs(sum: Sum, given: Readonly<Record<string, string>>): 
     values[input.key] = value;
   }
   return { ok: true, values };
+}
+
+/** A sum from words: worked out, or the sentence that says which of them cannot be used. */
+export function workSum(
+  sum: Sum,
+  given: Readonly<Record<string, string>>,
+): { ok: true; working: Working } | { ok: false; why: string } {
+  const checked = checkInputs(sum, given);
+  return checked.ok ? { ok: true, working: roundWorking(sum.work(checked.values)) } : checked;
 }

@@ -37,7 +37,7 @@ const sections: readonly SectionKind[] = [
   ...byId(import.meta.glob<SectionKind>('./sections/*.section.ts', { eager: true, import: 'default' })).values(),
 ].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
 
-export { checkInputs, type Sum } from './define-sum.ts';
+export { checkInputs, type Sum, workSum } from './define-sum.ts';
 export { give } from './given.ts';
 
 function citesIn(findings: readonly Finding[], written: readonly Section[], runs: readonly RunFacts[]): Cite[] {
@@ -47,7 +47,8 @@ function citesIn(findings: readonly Finding[], written: readonly Section[], runs
   return [...ofFindings, ...ofRows, ...ofRuns];
 }
 
-function sourcesOf(cites: readonly Cite[]): CitedSource[] {
+/** The text of what some cites name, sorted by id. */
+export function sourcesOf(cites: readonly Cite[]): CitedSource[] {
   return [...new Set(cites.map((c) => c.source))].sort().map((id) => {
     const s = source(id);
     return { id, title: s.title, sureness: s.read };

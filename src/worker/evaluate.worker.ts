@@ -1,5 +1,7 @@
 import { answer } from './answer.ts';
-import type { Ask } from './messages.ts';
+import { answerSums } from './answer-sums.ts';
+import type { Ask, SumsAsk } from './messages.ts';
 
 const scope = self as unknown as DedicatedWorkerGlobalScope;
-scope.onmessage = (event: MessageEvent<Ask>) => scope.postMessage(answer(event.data));
+scope.onmessage = ({ data }: MessageEvent<Ask | SumsAsk>) =>
+  scope.postMessage('sums' in data ? answerSums(data) : answer(data));

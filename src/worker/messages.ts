@@ -1,5 +1,6 @@
 import type { Case, Plan } from '../plan/plan.ts';
 import type { Report } from '../report/report.ts';
+import type { SumAnswer, SumCard } from '../report/sum-card.ts';
 
 export interface Ask {
   readonly n: number;
@@ -11,3 +12,12 @@ export interface Ask {
 export type Answer =
   | { readonly n: number; readonly ok: true; readonly report: Report }
   | { readonly n: number; readonly ok: false; readonly why: string };
+
+/** Sums without a drawing: all there are, or one worked out. */
+export type SumsAsk =
+  | { readonly n: number; readonly sums: 'list' }
+  | { readonly n: number; readonly sums: string; readonly told: Readonly<Record<string, string>> };
+
+export type SumsAnswer =
+  | { readonly n: number; readonly cards: readonly SumCard[] }
+  | { readonly n: number; readonly answer: SumAnswer };

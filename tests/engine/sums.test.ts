@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { checkInputs, sums } from '../../src/engine/evaluate.ts';
 
+/** Every figure is the caller's own: there is no table to name. */
+const ARITHMETIC: ReadonlySet<string> = new Set(['cut-length']);
+
 describe.each([...sums.values()])('$id', (sum) => {
   test('gives its own example within what is stated', () => {
     const { values, result, within } = sum.example;
@@ -12,7 +15,8 @@ describe.each([...sums.values()])('$id', (sum) => {
   });
 
   test('a working names the tables it rests on unless the caller gave every figure', () => {
-    const { cv: _own, ...asked } = sum.example.values;
+    if (ARITHMETIC.has(sum.id)) return;
+    const { cv: _cv, radius: _radius, ...asked } = sum.example.values;
     const cites = sum.work(asked).steps.flatMap((s) => s.cites);
     expect(cites.length).toBeGreaterThan(0);
   });

@@ -9,6 +9,7 @@ const mm = (key: string, label: string) =>
 export default defineSum({
   id: 'bend',
   title: 'Length of a bend and what it saves',
+  topic: 'pipework',
   inputs: [
     {
       key: 'size',

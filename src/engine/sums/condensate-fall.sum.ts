@@ -10,6 +10,7 @@ const MM_PER_M = 1000;
 export default defineSum({
   id: 'condensate-fall',
   title: 'How far a condensate pipe comes down',
+  topic: 'drains',
   inputs: [
     { key: 'm', label: 'length as seen from above', kind: 'number', unit: 'm', required: true, least: 0, most: 100 },
     {

@@ -5,6 +5,7 @@ import { dischargeSize, valveOutlets } from '../drainage/discharge-size.ts';
 export default defineSum({
   id: 'discharge-size',
   title: 'Size of a discharge pipe from the tundish',
+  topic: 'drains',
   inputs: [
     {
       key: 'outlet',

@@ -4,6 +4,7 @@ import { expandingMaterials, expansion } from '../materials/expansion.ts';
 export default defineSum({
   id: 'expansion',
   title: 'How much a pipe grows by heat',
+  topic: 'pipework',
   inputs: [
     { key: 'material', label: 'material', kind: 'choice', unit: '', required: true, choices: expandingMaterials() },
     { key: 'm', label: 'length', kind: 'number', unit: 'm', required: true, least: 0, most: 1000 },

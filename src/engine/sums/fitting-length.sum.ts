@@ -5,6 +5,7 @@ import { cannot, citesOf, step } from '../gas/said.ts';
 export default defineSum({
   id: 'fitting-length',
   title: 'Length of tube one gas fitting stands for',
+  topic: 'gas',
   inputs: [
     { key: 'kind', label: 'kind of tube', kind: 'choice', unit: '', required: false, choices: ['copper', 'steel'] },
     {

@@ -5,6 +5,7 @@ import { gasFlow } from '../gas/flow.ts';
 export default defineSum({
   id: 'gas-flow',
   title: 'Gas flow of a heat input',
+  topic: 'gas',
   inputs: [
     { key: 'kw', label: 'gross heat input', kind: 'number', unit: 'kW', required: true, least: 0, most: 1000 },
     { key: 'gas', label: 'kind of gas', kind: 'choice', unit: '', required: false, choices: ['natural', 'propane'] },

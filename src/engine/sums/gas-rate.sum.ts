@@ -5,6 +5,7 @@ import { onTheMeter, rateInKw, timedRate } from '../tests-due/gas-rate.ts';
 export default defineSum({
   id: 'gas-rate',
   title: 'Gas rate of a timed meter',
+  topic: 'gas',
   inputs: [
     { key: 'volume', label: 'gas passed', kind: 'number', unit: '', required: true, least: 0, most: 100 },
     { key: 'seconds', label: 'time it took', kind: 'number', unit: 's', required: true, least: 1, most: 36000 },

@@ -11,6 +11,7 @@ const counted = (values: SumValues) =>
 export default defineSum({
   id: 'gas-run',
   title: 'Gas drop of one size and one flow',
+  topic: 'gas',
   inputs: [
     {
       key: 'kw',

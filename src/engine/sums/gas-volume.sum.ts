@@ -15,6 +15,7 @@ const pipesOf = (values: SumValues): GasPipe[] =>
 export default defineSum({
   id: 'gas-volume',
   title: 'Gas installation volume',
+  topic: 'gas',
   inputs: [
     { key: 'meter', label: 'meter', kind: 'choice', unit: '', required: true, choices: ['E6', 'G4', 'G10'] },
     ...SIZES.map((size) => ({

@@ -6,6 +6,7 @@ const DRAWS = [...new Set(loadingScales().flatMap(drawOffsOf))].sort();
 export default defineSum({
   id: 'loading-units',
   title: 'Loading units of draw-offs',
+  topic: 'hot and cold',
   inputs: [
     { key: 'scale', label: 'scale', kind: 'choice', unit: '', required: true, choices: loadingScales() },
     ...DRAWS.map((key) => ({

@@ -5,6 +5,7 @@ import { mainService } from '../water/main-service.ts';
 export default defineSum({
   id: 'main-service',
   title: 'Pressure left after one pipe of a main service',
+  topic: 'hot and cold',
   inputs: [
     {
       key: 'start',

@@ -6,6 +6,7 @@ import { purgeSeconds, purgeVolume } from '../tests-due/purge.ts';
 export default defineSum({
   id: 'purge',
   title: 'Purge of a small gas installation, edition 3',
+  topic: 'gas',
   inputs: [
     { key: 'meter', label: 'meter', kind: 'choice', unit: '', required: true, choices: ['E6', 'G4', 'G10'] },
     { key: 'largest', label: 'largest pipe', kind: 'number', unit: 'mm', required: true, least: 6, most: 35 },

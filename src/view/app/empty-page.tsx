@@ -34,6 +34,9 @@ export function EmptyPage() {
       >
         <span className="demo-name">Draw over a picture:</span> an agent's plan, a scan
       </button>
+      <button type="button" className="empty-line" onClick={() => setOver('sums')}>
+        <span className="demo-name">Sums without a drawing:</span> gas run, wait, vessel, bends
+      </button>
       <p>Or look at an invented house.</p>
       <DemoList />
     </section>

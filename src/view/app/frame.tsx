@@ -21,6 +21,7 @@ const PrintScreen = lazy(() => import('../print/print-screen.tsx'));
 const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
 const ThingsScreen = lazy(() => import('../things/things-screen.tsx'));
 const FlueFaceScreen = lazy(() => import('../flue-face/flue-face-screen.tsx'));
+const SumsScreen = lazy(() => import('../sums/sums-screen.tsx'));
 const MoreSheet = lazy(() => import('../help/more-sheet.tsx'));
 
 const emptiness = new WeakMap<Plan, boolean>();
@@ -110,6 +111,7 @@ function Parts() {
         {over === 'help' && <HelpSheet />}
         {over === 'more' && <MoreSheet />}
         {over === 'my-things' && <ThingsScreen />}
+        {over === 'sums' && <SumsScreen />}
         {over === 'flue-face' && <FlueFaceScreen />}
       </Suspense>
     </div>

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 
 /** What lies over the drawing. One at a time, so that Escape always knows what to close. */
-export type Over = 'words' | 'jobs' | 'print' | 'help' | 'more' | 'my-things' | 'flue-face' | null;
+export type Over = 'words' | 'jobs' | 'print' | 'help' | 'more' | 'my-things' | 'flue-face' | 'sums' | null;
 /** How far the panel is pulled up on a phone. */
 export type SheetStop = 'low' | 'half' | 'full';
 

@@ -46,6 +46,10 @@ export default function MoreSheet() {
           <Icon name="my-things" />
           My things
         </button>
+        <button type="button" className="key" onClick={() => setOver('sums')}>
+          <Icon name="sums" />
+          Sums
+        </button>
         <button type="button" className="key" onClick={() => setOver('jobs')}>
           <Icon name="list" />
           Jobs

@@ -22,6 +22,8 @@ const own: Readonly<Record<string, string>> = {
   fit: '<path d="M4 9V4h5M15 4h5v5M20 15v5h-5M9 20H4v-5"/><path d="M9 9h6v6H9z"/>',
   plus: '<path d="M12 5v14M5 12h14"/>',
   minus: '<path d="M5 12h14"/>',
+  back: '<path d="M14.500 5 7.500 12l7 7"/>',
+  sums: '<path d="M4 8h7M7.500 4.500v7M14.500 8H20M5 20l5.500-5.500M5 14.500l5.500 5.500M14.500 15.500H20M14.500 19H20"/>',
   bin: '<path d="M4 7h16M9 7V4h6v3M6.500 7l1 13h9l1-13"/>',
   photo: '<path d="M3 8h4l2-3h6l2 3h4v11H3z"/><circle cx="12" cy="13" r="3.4" stroke-width="1.4"/>',
   'my-things': '<path d="M6 3h12v14H6z"/><path d="M8.500 17v4M12 17v4M15.500 17v4M9.500 7.500h5" stroke-width="1.4"/>',

@@ -9,6 +9,8 @@ export interface SumInput {
   readonly unit: string;
   readonly required: boolean;
   readonly choices?: readonly string[];
+  /** What a choice is called where it is shown, if not by itself. */
+  readonly words?: Readonly<Record<string, string>>;
   readonly least?: number;
   readonly most?: number;
 }

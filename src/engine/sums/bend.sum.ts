@@ -29,6 +29,7 @@ export default defineSum({
       unit: '',
       required: false,
       choices: editionsOf(TOPIC).map((t) => t.id),
+      words: Object.fromEntries(editionsOf(TOPIC).map((t) => [t.id, t.title])),
     },
     mm('a', 'one leg, to the corner of the centre lines'),
     mm('b', 'the other leg'),

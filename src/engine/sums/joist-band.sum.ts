@@ -30,6 +30,7 @@ export default defineSum({
       unit: '',
       required: false,
       choices: editionsOf(TOPIC).map((t) => t.id),
+      words: Object.fromEntries(editionsOf(TOPIC).map((t) => [t.id, t.title])),
     },
   ],
   work({ cut, span, depth, edition: pinned }) {

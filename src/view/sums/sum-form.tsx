@@ -27,7 +27,7 @@ function Box({ input, value, onTell }: BoxProps) {
     return (
       <RadioKeys
         legend={`${capital(input.label)}${unit}`}
-        choices={all.map((c) => ({ value: c, label: c === '' ? 'not told' : c }))}
+        choices={all.map((c) => ({ value: c, label: c === '' ? 'not told' : (input.words?.[c] ?? c) }))}
         chosen={value}
         onChoose={onTell}
       />
@@ -42,7 +42,7 @@ function Box({ input, value, onTell }: BoxProps) {
             <option value="">not told</option>
             {choices.map((c) => (
               <option key={c} value={c}>
-                {c}
+                {input.words?.[c] ?? c}
               </option>
             ))}
           </select>

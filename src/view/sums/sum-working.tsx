@@ -17,6 +17,7 @@ interface Props {
 /** A sum in full: the result in large, every line of working with where its figure is from, and what was assumed. */
 export function SumWorking({ working, sources }: Props) {
   const { result, steps, missing, assumed } = working;
+  const from = (cites: readonly Cite[]): string => cites.map((c) => where(c, sources)).join('; ');
   return (
     <>
       <p className="sum-large">{result === null ? "can't tell" : sayWithUnit(result)}</p>
@@ -27,16 +28,16 @@ export function SumWorking({ working, sources }: Props) {
         </p>
       )}
       <ol className="sum-steps">
-        {keyed(steps, (s) => s.label).map(({ key, item: s }) => (
+        {keyed(steps, (s) => s.label).map(({ key, item: s }, i) => (
           <li key={key}>
             <span className="sum">
               <span className="sum-label">{s.label}</span>
               <span className="sum-result">{sayWithUnit(s.result)}</span>
               {s.how !== undefined && s.how !== '' && <span className="sum-how">{sayUnit(s.how)}</span>}
             </span>
-            {s.cites.length > 0 && (
+            {s.cites.length > 0 && from(s.cites) !== from(steps[i - 1]?.cites ?? []) && (
               <span className="sum-from">
-                {s.cites.map((c) => where(c, sources)).join('; ')}
+                {from(s.cites)}
                 {isUnverified(s.cites, sources) && <em className="unverified">unverified</em>}
               </span>
             )}

@@ -141,6 +141,19 @@ function find(table: Table, row: string | number, column: string | number | unde
  */
 export function figure(from: string | Table, row: string | number, column?: string | number): Figure {
   const table = typeof from === 'string' ? tableById(from) : from;
+  // Flows and lengths are asked for once and never again: only names are worth keeping.
+  if (typeof row === 'number' || typeof column === 'number') return read(table, row, column);
+  const kept = ANSWERS.get(table) ?? new Map<string, Figure>();
+  ANSWERS.set(table, kept);
+  const key = column === undefined ? row : `${row}\n${column}`;
+  const answer = kept.get(key) ?? read(table, row, column);
+  kept.set(key, answer);
+  return answer;
+}
+
+const ANSWERS = new WeakMap<Table, Map<string, Figure>>();
+
+function read(table: Table, row: string | number, column: string | number | undefined): Figure {
   const found = find(table, row, column);
   return Array.isArray(found) ? mix(table, found) : found;
 }

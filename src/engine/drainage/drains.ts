@@ -111,10 +111,14 @@ function loose(network: Network, told: ReadonlySet<string>, services: ReadonlySe
 const CIRCUITS: Readonly<Record<string, ReadonlySet<string>>> = {
   condensate: new Set(['condensate']),
   discharge: new Set(['discharge', 'boilerRelief']),
+  flue: new Set(['flue']),
 };
 
-/** Condensate, or reliefs and discharges together: every way water takes, from its source to its end. */
-export function drainsOf(given: Given, circuit: 'condensate' | 'discharge'): Drain[] {
+/**
+ * Condensate, or reliefs and discharges together: every way water takes, from its source to its end. A flue is told the
+ * same way, from its appliance to its terminal, though what falls in it goes back.
+ */
+export function drainsOf(given: Given, circuit: 'condensate' | 'discharge' | 'flue'): Drain[] {
   const { network } = given;
   const trace = given.traces.find((t) => t.circuit === circuit);
   const traced = trace ? ofTrace(network, trace) : [];

@@ -4,7 +4,7 @@ import type { Given } from '../given.ts';
 import { type Judged, worstState } from './judge-distance.ts';
 import { terminalDistances } from './terminal-distances.ts';
 
-function told({ table: _table, missing: _missing, ...distance }: Judged): FlueDistance {
+function told({ table: _table, missing: _missing, what: _what, ...distance }: Judged): FlueDistance {
   return distance;
 }
 

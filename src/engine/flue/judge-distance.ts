@@ -13,6 +13,8 @@ import type { Terminal } from './terminals.ts';
 /** One distance, and what would have to be known for it to be told. */
 export interface Judged extends FlueDistance {
   readonly table: Candidate['table'];
+  /** "the kitchen window" */
+  readonly what: string;
   readonly missing: string | null;
 }
 
@@ -72,6 +74,7 @@ export function judge(given: Given, t: Terminal, c: Candidate): Judged {
   return {
     row: c.row,
     table: c.table,
+    what: c.what,
     label,
     ids: c.ids,
     from: place(t.house(c.gap.from)),

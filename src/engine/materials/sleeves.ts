@@ -5,7 +5,7 @@ import type { Given } from '../given.ts';
 import { saySize } from '../say-names.ts';
 
 /** Square through a wall within this many degrees; a pipe that lies along inside a wall is chased, not sleeved. */
-const ACROSS_DEG = constant('pipe-judgement', 'through a wall', 'degrees');
+export const ACROSS_DEG = constant('pipe-judgement', 'through a wall', 'degrees');
 
 /** A flue is made good with its own plates: no sleeve goes round it, and what it may go through is asked by its own rules. */
 export const goesThrough = (c: Crossing): boolean =>

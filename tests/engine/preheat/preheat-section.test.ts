@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { evaluate, give } from '../../../src/engine/evaluate.ts';
+import { preheatsOf } from '../../../src/engine/preheat/preheats.ts';
+import { GOOD, preheatHouse } from '../../../src/engine/rules/preheat/houses.ts';
+import type { Plan } from '../../../src/plan/plan.ts';
+import type { Row } from '../../../src/report/section.ts';
+
+const AFTER = { option: 'A', when: 'after' } as const;
+const rowsOf = (plan: Plan): readonly Row[] =>
+  evaluate(plan, AFTER).sections.find((s) => s.id === 'preheat')?.rows ?? [];
+const verdict = (rows: readonly Row[], label: string): string =>
+  rows.flatMap((r) => (r.kind === 'verdict' && r.label.startsWith(label) ? [r.say] : []))[0] ?? '';
+
+describe('the chapter on preheat', () => {
+  const told = { highestC: 90, hotC: 65, lukewarmC: 35, coldC: 12 };
+
+  it('tells of a vessel ahead of a cylinder what the shower gets in each state', () => {
+    const rows = rowsOf(preheatHouse({ vessel: told, basis: { coldC: 12, hotC: 60 } }));
+    expect(verdict(rows, 'At its high limit, 90')).toMatch(/at 90 °C\. Its coil has nothing to add\. .* gets 90 °C/);
+    expect(verdict(rows, 'At its high limit')).toMatch(/scalds/);
+    expect(verdict(rows, 'Hot, 65')).toMatch(/gets 65 °C; mixed to 40 °C with cold at 12, 53 % of it is hot/);
+    expect(verdict(rows, 'Lukewarm, 35')).toMatch(/at 35 °C\. Its coil heats it to 60 °C/);
+    expect(verdict(rows, 'Cold, 12')).toMatch(/at 12 °C\. Its coil heats it to 60 °C/);
+    const cold = rows.find((r) => r.kind === 'fact' && r.label === 'Cold');
+    expect(cold).toMatchObject({ say: expect.stringMatching(/^balanced at the shower valve/) });
+    expect(rows.some((r) => r.kind === 'assumed')).toBe(false);
+  });
+
+  it('names what was taken as usual', () => {
+    const rows = rowsOf(preheatHouse());
+    expect(rows.find((r) => r.kind === 'assumed')).toMatchObject({ say: expect.stringMatching(/hot 60.*lukewarm 30/) });
+  });
+
+  it('follows a diverting valve past a combi, through the mixing valve that both ways share', () => {
+    const plan = preheatHouse({
+      heater: 'boiler',
+      heaterFields: { inletMaxC: 60, hotLPerMin: 12 },
+      vessel: told,
+      diverting: { sendsAboveC: 48 },
+      outlet: { setC: 46, ...GOOD },
+    });
+    const [preheat] = preheatsOf(give(plan, AFTER));
+    expect(preheat?.past?.valve?.id).toBe('ov');
+    expect(preheat?.past?.bare).toEqual([]);
+    expect(preheat?.outletValve?.id).toBe('ov');
+    const rows = rowsOf(plan);
+    expect(verdict(rows, 'Hot')).toMatch(/sends it past the boiler\. .* gets 46 °C/);
+    expect(verdict(rows, 'Lukewarm')).toMatch(/comes to the boiler at 35 °C\. The burner heats it/);
+    const power = rows.flatMap((r) => (r.kind === 'sum' && r.label.endsWith('lukewarm') ? [r.result?.unit] : []));
+    expect(power).toEqual(['kW']);
+  });
+
+  it('says nothing of a house without one', () => {
+    const plan = preheatHouse();
+    delete plan.points.p;
+    for (const run of ['v', 'w3']) {
+      delete plan.runs[run];
+      for (const leg of Object.values(plan.legs)) if (leg.run === run) delete plan.legs[leg.id];
+    }
+    expect(evaluate(plan, AFTER).sections.some((s) => s.id === 'preheat')).toBe(false);
+  });
+
+  it('says so where what a vessel feeds is not drawn', () => {
+    const plan = preheatHouse();
+    delete plan.runs.w3;
+    for (const leg of Object.values(plan.legs)) if (leg.run === 'w3') delete plan.legs[leg.id];
+    expect(verdict(rowsOf(plan), 'Where it goes')).toMatch(/not drawn/);
+  });
+});
+
+describe('safety valve of a preheat vessel', () => {
+  it('is asked for a tundish of its own like any other unvented vessel', () => {
+    const { findings } = evaluate(preheatHouse(), AFTER);
+    const asked = findings.filter((f) => f.rule === 'discharge/tundish').flatMap((f) => f.ids);
+    expect(asked).toContain('p');
+  });
+});

@@ -1,6 +1,7 @@
 import { figure, type Known } from '../../reference/figure.ts';
 import { leastSure, type Quantity } from '../../report/quantity.ts';
 import type { Working } from '../../report/working.ts';
+import { times } from '../gas/interval.ts';
 import { cannot, citesOf, figures, quantityOf, step } from '../gas/said.ts';
 
 function known(row: string, column: string): Known {
@@ -74,13 +75,6 @@ export function heatFor(flow: Quantity, rise: Quantity): Quantity {
 
 /** A flow that was told at one rise, at another: the heat is the same. */
 export function atRise(flow: Quantity, toldAt: Quantity, rise: Quantity): Quantity {
-  const heat = { ...flow, ...divided(flow, { ...rise, lo: rise.lo }, 1) };
-  return {
-    lo: heat.lo * toldAt.lo,
-    hi: heat.hi === null || toldAt.hi === null ? null : heat.hi * toldAt.hi,
-    value: heat.value === null || toldAt.value === null ? null : heat.value * toldAt.value,
-    unit: 'litres/min',
-    digits: 1,
-    sureness: leastSure(flow.sureness, toldAt.sureness, rise.sureness),
-  };
+  const heat = times(flow, toldAt, 'litres/min', 1);
+  return { ...heat, ...divided(heat, rise, 1), sureness: leastSure(heat.sureness, rise.sureness) };
 }

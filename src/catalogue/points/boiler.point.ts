@@ -50,6 +50,9 @@ const fields = [
     }),
     numberField('waterLitres', 'Heating water in it', 'litres', { max: 50 }),
     numberField('vesselLitres', 'Vessel built in', 'litres', { max: 50, help: '0 where it has none.' }),
+    numberField('hotOutputKw', 'Heat output, hot water', 'kW', { max: 70 }),
+    numberField('hotRiseK', 'Hot water flow is told at a rise of', 'K', { max: 80 }),
+    numberField('hotLeastBar', 'Cold inlet, least pressure', 'bar', { max: 10 }),
     numberField('inletMaxC', 'Inlet water, warmest', '°C', {
       max: 95,
       help: 'What its cold tail may be fed with: it limits preheated water.',

@@ -1,6 +1,7 @@
 import type { Case, Plan } from '../plan/plan.ts';
 import { source } from '../reference/tables.ts';
 import { byWorst, type Finding, type Outcome } from '../report/finding.ts';
+import type { FlueFace } from '../report/flue-face.ts';
 import type { CitedSource, Report, RunFacts } from '../report/report.ts';
 import type { Section } from '../report/section.ts';
 import type { Cite } from '../report/working.ts';
@@ -37,14 +38,23 @@ const sections: readonly SectionKind[] = [
   ...byId(import.meta.glob<SectionKind>('./sections/*.section.ts', { eager: true, import: 'default' })).values(),
 ].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
 
+export type { Example, Rule, Sentences } from './define-rule.ts';
 export { checkInputs, type Sum, workSum } from './define-sum.ts';
+export { example } from './example.ts';
 export { give } from './given.ts';
+export { ruleFacts } from './rule-facts.ts';
 
-function citesIn(findings: readonly Finding[], written: readonly Section[], runs: readonly RunFacts[]): Cite[] {
+function citesIn(
+  findings: readonly Finding[],
+  written: readonly Section[],
+  runs: readonly RunFacts[],
+  faces: readonly FlueFace[],
+): Cite[] {
   const ofRuns = runs.flatMap((r) => r.workings.flatMap((w) => w.steps.flatMap((s) => s.cites)));
   const ofFindings = findings.flatMap((f) => [...f.cites, ...(f.working?.steps.flatMap((s) => s.cites) ?? [])]);
   const ofRows = written.flatMap((s) => s.rows.flatMap((r) => (r.kind === 'sum' || r.kind === 'note' ? r.cites : [])));
-  return [...ofFindings, ...ofRows, ...ofRuns];
+  const ofFaces = faces.flatMap((face) => face.distances.flatMap((d) => d.cites));
+  return [...ofFindings, ...ofRows, ...ofRuns, ...ofFaces];
 }
 
 /** The text of what some cites name, sorted by id. */
@@ -83,6 +93,7 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
   });
   const pieces = allPieces(given);
   const runs = runFacts(given);
+  const flueFaces = flueFacesOf(given);
   return {
     format: 'kickset-report',
     version: 1,
@@ -97,8 +108,8 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
     legs: legFacts(given),
     runs,
     reach: reachOf(given),
-    flueFaces: flueFacesOf(given),
-    sources: sourcesOf(citesIn(findings, written, runs)),
+    flueFaces,
+    sources: sourcesOf(citesIn(findings, written, runs, flueFaces)),
     counts: {
       stop: count(findings, 'stop'),
       check: count(findings, 'check'),

@@ -1,7 +1,4 @@
-import type { Rule, Sentences } from '../../engine/define-rule.ts';
-import { give, rules } from '../../engine/evaluate.ts';
-import { example } from '../../engine/example.ts';
-import { ruleFacts } from '../../engine/rule-facts.ts';
+import { example, give, type Rule, ruleFacts, rules, type Sentences } from '../../engine/evaluate.ts';
 import { source } from '../../reference/tables.ts';
 import { sayQuantity } from '../../report/quantity.ts';
 import type { Cite } from '../../report/working.ts';

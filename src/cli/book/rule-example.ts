@@ -1,6 +1,5 @@
 import { drawSvg } from '../../drawing/draw-svg.ts';
-import type { Example, Rule } from '../../engine/define-rule.ts';
-import { evaluate } from '../../engine/evaluate.ts';
+import { type Example, evaluate, type Rule } from '../../engine/evaluate.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Finding } from '../../report/finding.ts';
 

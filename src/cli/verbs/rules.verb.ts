@@ -1,6 +1,4 @@
-import { give, rules } from '../../engine/evaluate.ts';
-import { example } from '../../engine/example.ts';
-import { ruleFacts } from '../../engine/rule-facts.ts';
+import { example, give, ruleFacts, rules } from '../../engine/evaluate.ts';
 import { ruleBook } from '../book/rule-book.ts';
 import { defineVerb, FINE } from '../define-verb.ts';
 

@@ -5,7 +5,13 @@ import { BadCall, defineVerb, FINE } from '../define-verb.ts';
 const usage = 'sum NAME key=value … [--json] | sum --list [--json]';
 
 function list(json: boolean): string {
-  const all = [...sums.values()].map(({ id, title, topic, inputs, example }) => ({ id, title, topic, inputs, example }));
+  const all = [...sums.values()].map(({ id, title, topic, inputs, example }) => ({
+    id,
+    title,
+    topic,
+    inputs,
+    example,
+  }));
   if (json) return `${JSON.stringify(all, null, 2)}\n`;
   const lines = all.flatMap((s) => [
     `${s.id}: ${s.title}`,

@@ -2,9 +2,15 @@ import * as v from 'valibot';
 import { defineCommand } from './define-command.ts';
 import { dropLine, JOB_LISTS } from './job-lines.ts';
 
-const WORD = { permissions: 'permission', readings: 'reading', holdPoints: 'hold point' } as const;
+const WORD = {
+  permissions: 'permission',
+  readings: 'reading',
+  holdPoints: 'hold point',
+  tests: 'test record',
+  unsafe: 'unsafe situation',
+} as const;
 
-/** Takes a permission, a reading or a hold point off the job card. */
+/** Takes a line of the job card away: a permission, a reading, a hold point, a record. */
 export default defineCommand({
   id: 'jobLine.delete',
   label: (args) => `delete ${WORD[args.list]}`,

@@ -3,7 +3,7 @@ import type { Job } from '../../plan/records/basis.ts';
 import { refuse } from './define-command.ts';
 
 /** The lists of the job card. */
-export const JOB_LISTS = ['permissions', 'readings', 'holdPoints'] as const;
+export const JOB_LISTS = ['permissions', 'readings', 'holdPoints', 'tests', 'unsafe'] as const;
 export type JobList = (typeof JOB_LISTS)[number];
 type Line<L extends JobList> = NonNullable<Job[L]>[number];
 

@@ -13,7 +13,9 @@ import { metalMinutes, waterTestPressure } from './water-test.ts';
 
 const HEATING = new Set(['heatingFlow', 'heatingReturn']);
 const HOT_AND_COLD = new Set(['cold', 'balancedCold', 'hot', 'preheated']);
-const METAL = new Set(['copper', 'steel', 'microbore', 'copper-imperial', 'csst', 'lead']);
+/** Kinds nobody has read are neither: what is asked of them is asked when they are seen. */
+const METAL = new Set(['copper', 'copper-imperial', 'microbore', 'steel', 'csst', 'lead']);
+const PLASTIC = new Set(['plastic', 'old-plastic', 'pe']);
 
 function newTubes(given: Given, services: ReadonlySet<string>): ReadonlySet<string> {
   const kinds = new Set<string>();
@@ -30,7 +32,7 @@ function partRows(part: string, tubes: ReadonlySet<string>, working: Quantity | 
   const label = labelOf('water', 'minutes');
   if (kinds.some((k) => METAL.has(k)) && minutes.is === 'known')
     time.push(fact(label, quantityOf(minutes), 'metal pipe'));
-  if (kinds.some((k) => !METAL.has(k))) time.push(fact(label, null, 'plastic pipe: by test A or test B'));
+  if (kinds.some((k) => PLASTIC.has(k))) time.push(fact(label, null, 'plastic pipe: by test A or test B'));
   const test = waterTestPressure(working);
   const times = figure('water-test', 'metal', 'times');
   const pressure =

@@ -4,6 +4,9 @@ import { useEditorState } from '../app/use-session.ts';
 import { TextBox } from '../panels/inspect/text-box.tsx';
 import { useChange } from '../panels/inspect/use-change.ts';
 import { photosOf } from '../photos/photo-list.tsx';
+import { answerTests, answerUnsafe } from '../records/say-records.ts';
+import { TestsPart } from '../records/tests-part.tsx';
+import { UnsafePart } from '../records/unsafe-part.tsx';
 import { BasisPart } from './basis-part.tsx';
 import { FloorsPart } from './floors-part.tsx';
 import { Fold } from './fold.tsx';
@@ -68,6 +71,12 @@ export function JobChapter() {
         </Fold>
         <Fold id="readings" title="As found" answer={answerReadings(job.readings ?? [])}>
           <Readings />
+        </Fold>
+        <Fold id="tests" title="Tests and records" answer={answerTests(job.tests ?? [])}>
+          <TestsPart />
+        </Fold>
+        <Fold id="unsafe" title="Unsafe situations" answer={answerUnsafe(job.unsafe ?? [])}>
+          <UnsafePart />
         </Fold>
         <Fold id="photos" title="Photos" answer={countOf(photosOf(plan).length, 'photo')}>
           <JobPhotos />

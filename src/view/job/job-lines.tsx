@@ -4,6 +4,7 @@ import { useChange } from '../panels/inspect/use-change.ts';
 import { keyed } from '../panels/keyed.ts';
 import { type HalfTold, halfTold, tellHalf } from './half-told.ts';
 import { type Ask, LineForm, type Told } from './line-form.tsx';
+import { SaidRow } from './said-row.tsx';
 
 /** A line as it is read: what, a figure beside it, and what else is known. */
 export interface SaidLine {
@@ -65,16 +66,7 @@ export function JobLines<L extends object>({ list, command, lines, asks, say, em
             {editing?.at === at ? (
               form(editing)
             ) : (
-              <button
-                type="button"
-                className="job-line"
-                aria-disabled={disabled}
-                onClick={() => {
-                  if (!disabled) begin(at, line as unknown as Told);
-                }}
-              >
-                <Said said={say(line)} />
-              </button>
+              <SaidRow said={say(line)} disabled={disabled} onOpen={() => begin(at, line as unknown as Told)} />
             )}
           </li>
         ))}
@@ -97,18 +89,6 @@ export function JobLines<L extends object>({ list, command, lines, asks, say, em
           ))}
         </div>
       )}
-    </>
-  );
-}
-
-function Said({ said }: { readonly said: SaidLine }) {
-  return (
-    <>
-      <span className="line-top">
-        <span className="line-what">{said.what}</span>
-        <span className={said.open ? 'line-figure line-open' : 'line-figure'}>{said.figure}</span>
-      </span>
-      {said.more !== '' && <span className="line-more">{said.more}</span>}
     </>
   );
 }

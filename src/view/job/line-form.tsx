@@ -1,4 +1,4 @@
-import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
+import { type FormEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { readNumber } from '../panels/inspect/typed-value.ts';
 
 /** One thing a line asks. */
@@ -27,6 +27,8 @@ interface Props {
   readonly onKeep: (told: Told) => boolean;
   readonly onLeave: () => void;
   readonly onDelete?: () => void;
+  /** What else stands in the form, above its keys. */
+  readonly children?: ReactNode;
 }
 
 const shown = (value: Told[string] | undefined): string =>
@@ -51,7 +53,7 @@ export function readTold(asks: readonly Ask[], typed: Told): { told: Told } | { 
 }
 
 /** A line of the job card as a small form: kept as one step, or left as it was. */
-export function LineForm({ asks, typed, onType, fresh, keepWord, onKeep, onLeave, onDelete }: Props) {
+export function LineForm({ asks, typed, onType, fresh, keepWord, onKeep, onLeave, onDelete, children }: Props) {
   const id = useId();
   const [wrong, setWrong] = useState<{ readonly wrong: string; readonly key: string } | null>(null);
   const form = useRef<HTMLFormElement>(null);
@@ -101,6 +103,7 @@ export function LineForm({ asks, typed, onType, fresh, keepWord, onKeep, onLeave
           ))}
         </div>
       ))}
+      {children}
       <div className="key-row">
         <button type="submit" className="key primary slight">
           {keepWord}

@@ -13,6 +13,7 @@ const ListChapter = lazy(() => import('./list-chapter.tsx').then((m) => ({ defau
 
 const TracesChapter = lazy(() => import('../traces/traces-chapter.tsx').then((m) => ({ default: m.TracesChapter })));
 const FlueChapter = lazy(() => import('../flue-face/flue-chapter.tsx'));
+const RecordsChapter = lazy(() => import('../records/records-chapter.tsx'));
 
 /** What stands in a chapter. Sections of the report need no entry here. */
 export function ChapterBody({ id }: { readonly id: string }) {
@@ -29,6 +30,7 @@ function Body({ id }: { readonly id: string }) {
     const section = report?.sections.find((s) => `section:${s.id}` === id);
     if (!section) return null;
     if (section.id === 'flue') return <FlueChapter section={section} />;
+    if (section.id === 'tests') return <RecordsChapter section={section} />;
     return section.id === 'reach' ? <ReachChapter section={section} /> : <SectionChapter section={section} />;
   }
   switch (id) {

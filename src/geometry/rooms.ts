@@ -93,8 +93,24 @@ function placeIn(faces: readonly Face[], p: Xy): number | undefined {
   });
 }
 
-/** The closed spaces of a storey and the rooms in them. */
+interface Asked {
+  readonly plan: Plan;
+  readonly faces: Map<string, RoomFaces>;
+}
+const asked = new WeakMap<Standing, Asked>();
+
+/** The closed spaces of a storey and the rooms in them. One who says what stands asks for one plan, and gets it from memory. */
 export function roomFaces(plan: Plan, storey: string, standing?: Standing): RoomFaces {
+  if (!standing) return namedFaces(plan, storey, standing);
+  const before = asked.get(standing);
+  const kept = before?.plan === plan ? before : { plan, faces: new Map<string, RoomFaces>() };
+  asked.set(standing, kept);
+  const faces = kept.faces.get(storey) ?? namedFaces(plan, storey, standing);
+  kept.faces.set(storey, faces);
+  return faces;
+}
+
+function namedFaces(plan: Plan, storey: string, standing: Standing | undefined): RoomFaces {
   const seeds: Room[] = Object.values(plan.rooms)
     .filter((r) => r.storey === storey)
     .sort((p, q) => (p.id < q.id ? -1 : 1));

@@ -11,10 +11,15 @@ export interface Crossing extends WallCrossing {
 
 /** Walls and openings that stand in the case. */
 export function standingBuilding(network: Network): Standing {
-  return {
-    has: (id) => network.alive.has('walls', id) || network.alive.has('openings', id) || network.alive.has('voids', id),
-  };
+  const known = standings.get(network);
+  if (known) return known;
+  const { alive } = network;
+  const made = { has: (id: string) => alive.has('walls', id) || alive.has('openings', id) || alive.has('voids', id) };
+  standings.set(network, made);
+  return made;
 }
+
+const standings = new WeakMap<Network, Standing>();
 
 /** Where new legs pass through walls of their storey, in the order of legs. Pipe that is there already has its hole. */
 export function findCrossings(network: Network, pipes: readonly Pipe[], counts: Counts): Crossing[] {

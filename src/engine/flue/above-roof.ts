@@ -6,6 +6,7 @@ import type { Given } from '../given.ts';
 import { midSentence, sayOpening, sayPoint, sayWall } from '../say-names.ts';
 import { type Candidate, candidate, LOOKED_MM } from './candidate.ts';
 import { gapOf, gapWithout } from './gaps.ts';
+import { neighbourhood } from './neighbourhood.ts';
 import { bodyOf, riseTo, type Terminal } from './terminals.ts';
 
 const TABLE = 'flue-roof-distances' as const;
@@ -22,7 +23,7 @@ function roofs(given: Given, t: Terminal): Candidate[] {
 
 function openings(given: Given, t: Terminal): Candidate[] {
   const rise = riseTo(t, null);
-  const walls = Object.values(given.plan.openings).flatMap((o): Candidate[] => {
+  const walls = neighbourhood(given, t).openings.flatMap((o): Candidate[] => {
     const box =
       given.network.alive.has('openings', o.id) && o.kind !== 'archway' ? openingBox(given.plan, o.id) : undefined;
     if (!box || o.opens === false) return [];
@@ -40,7 +41,7 @@ function openings(given: Given, t: Terminal): Candidate[] {
     const unless = o.opens === null ? `whether ${what} opens` : null;
     return [candidate({ table: TABLE, row: 'roof-opening', ids: [o.id], what, gap, unless })];
   });
-  const points = Object.values(given.plan.points).flatMap((p): Candidate[] => {
+  const points = neighbourhood(given, t).points.flatMap((p): Candidate[] => {
     if ((p.kind !== 'roof-window' && p.kind !== 'neighbour-window') || !given.network.alive.has('points', p.id))
       return [];
     const body = bodyOf(given, t, p);
@@ -54,7 +55,7 @@ function openings(given: Given, t: Terminal): Candidate[] {
 }
 
 function walls(given: Given, t: Terminal): Candidate[] {
-  return Object.values(given.plan.walls).flatMap((w): Candidate[] => {
+  return neighbourhood(given, t).walls.flatMap((w): Candidate[] => {
     const heights = given.network.alive.has('walls', w.id) ? wallHeights(given.plan, w) : undefined;
     if (!heights || t.local({ ...t.at, z: heights.top }).z <= t.body.minZ) return [];
     const half = w.thicknessMm / 2;

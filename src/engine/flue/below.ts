@@ -6,6 +6,7 @@ import type { Given } from '../given.ts';
 import { midSentence, sayPoint } from '../say-names.ts';
 import { type Candidate, candidate } from './candidate.ts';
 import { type Gap, gapOf, overlap } from './gaps.ts';
+import { neighbourhood } from './neighbourhood.ts';
 import { bodyOf, riseTo, type Terminal } from './terminals.ts';
 
 const NEAR_MM = constant('drain-judgement', 'ground levelled within', 'mm');
@@ -41,7 +42,7 @@ function roofs(given: Given, t: Terminal): Candidate[] {
 
 /** Balconies and car ports that are drawn, and lie below. */
 function balconies(given: Given, t: Terminal): Candidate[] {
-  return Object.values(given.plan.points).flatMap((p): Candidate[] => {
+  return neighbourhood(given, t).points.flatMap((p): Candidate[] => {
     if (p.kind !== 'eaves' || !given.network.alive.has('points', p.id)) return [];
     const body = bodyOf(given, t, p);
     if (!body || body.box.maxZ > t.body.minZ || !overlap(t.body.minX, t.body.maxX, body.box.minX, body.box.maxX))

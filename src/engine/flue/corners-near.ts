@@ -4,6 +4,7 @@ import { standingBuilding } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
 import { type Candidate, candidate, LOOKED_MM, STEP_MM } from './candidate.ts';
 import { gapWithout } from './gaps.ts';
+import { neighbourhood } from './neighbourhood.ts';
 import type { Terminal } from './terminals.ts';
 
 /** Where the face a terminal comes out of ends: along it, and whether the house turns away or comes forward there. */
@@ -35,7 +36,7 @@ export function cornersOf(ring: readonly Xy[], stepMm: number): Corner[] {
 
 /** At a wall shared with another dwelling the face goes on next door: that is no corner. */
 function goesOn(given: Given, t: Terminal, x: number): boolean {
-  return Object.values(given.plan.walls).some((w) => {
+  return neighbourhood(given, t).walls.some((w) => {
     if (w.party !== true || w.storey !== t.point.storey) return false;
     return [w.a, w.b].some((end) => {
       const p = t.local({ ...end, z: t.at.z });
@@ -44,10 +45,24 @@ function goesOn(given: Given, t: Terminal, x: number): boolean {
   });
 }
 
+/** Does an outline, as seen from above, come near the terminal at all? */
+function isBy(t: Terminal, ring: readonly (readonly [number, number])[]): boolean {
+  const { x, y } = t.at;
+  const near = LOOKED_MM;
+  const sides = ring.reduce(
+    (s, [px, py]) =>
+      [s[0] || px <= x + near, s[1] || px >= x - near, s[2] || py <= y + near, s[3] || py >= y - near] as const,
+    [false, false, false, false] as readonly [boolean, boolean, boolean, boolean],
+  );
+  return sides.every(Boolean);
+}
+
 /** Inside and outside corners of the face, on the storey the terminal is drawn in. */
 export function cornersNear(given: Given, t: Terminal): Candidate[] {
   const bodies = wallBodies(given.plan, t.point.storey, standingBuilding(given.network)).union;
-  const rings = bodies.flatMap((polygon) => polygon.map((ring) => ring.slice(0, -1)));
+  const rings = bodies
+    .filter((polygon) => polygon[0]?.length && isBy(t, polygon[0]))
+    .flatMap((polygon) => polygon.map((ring) => ring.slice(0, -1)));
   return rings
     .flatMap((ring) =>
       cornersOf(

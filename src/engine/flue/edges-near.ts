@@ -6,6 +6,7 @@ import type { Given } from '../given.ts';
 import { midSentence, sayPoint } from '../say-names.ts';
 import { type Candidate, candidate, LOOKED_MM, NEAR_FACE_MM } from './candidate.ts';
 import { apart, gapOf, gapWithout, LEVEL, overlap } from './gaps.ts';
+import { neighbourhood } from './neighbourhood.ts';
 import { bodyOf, type Terminal } from './terminals.ts';
 
 /** Does it lie before the wall the terminal comes out of, near enough to belong to it? */
@@ -57,7 +58,7 @@ function ofRoofs(given: Given, t: Terminal): Candidate[] {
 
 /** Car ports over a terminal: openings under one into the building want their own, greater distance. */
 export function underCarPort(given: Given, t: Terminal, openings: readonly Candidate[]): Candidate[] {
-  const ports = Object.values(given.plan.points).filter(
+  const ports = neighbourhood(given, t).points.filter(
     (p) => p.kind === 'eaves' && p.fields.what === 'carPort' && given.network.alive.has('points', p.id),
   );
   return ports.flatMap((p) => {
@@ -80,7 +81,7 @@ const OF: Readonly<Record<string, (given: Given, t: Terminal, p: Point) => Candi
 
 /** Gutters, eaves, balconies and upright pipes on the terminal's own face. */
 export function edgesNear(given: Given, t: Terminal): Candidate[] {
-  const drawn = Object.values(given.plan.points).flatMap((p) =>
+  const drawn = neighbourhood(given, t).points.flatMap((p) =>
     given.network.alive.has('points', p.id) ? (OF[p.kind]?.(given, t, p) ?? []) : [],
   );
   const eaves = drawn.some((c) => c.row === 'below-eaves') ? [] : ofRoofs(given, t);

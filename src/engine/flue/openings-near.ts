@@ -9,6 +9,7 @@ import type { Given } from '../given.ts';
 import { midSentence, sayOpening, sayPoint } from '../say-names.ts';
 import { type Candidate, candidate, FACED_MM, LOOKED_MM, type Near, ON_FACE_MM } from './candidate.ts';
 import { gapOf, gapWithout, overlap, type Rise } from './gaps.ts';
+import { neighbourhood } from './neighbourhood.ts';
 import { bodyOf, riseTo, type Terminal } from './terminals.ts';
 
 /** An opening to the outside as the terminal sees it. `out`: the way it looks, in the terminal's frame. */
@@ -57,26 +58,24 @@ function outerSides(given: Given, o: Opening, standing: Standing): Side[] {
   }));
 }
 
-const outsides = new WeakMap<Given, readonly (Side & { readonly opening: Opening })[]>();
+const outsides = new WeakMap<Given, Map<string, readonly Side[]>>();
 
-/** Openings of the building to the outside, looked up once for all terminals. */
-function outsideOpenings(given: Given) {
-  const known = outsides.get(given);
-  if (known) return known;
-  const standing = standingBuilding(given.network);
-  const found = Object.values(given.plan.openings).flatMap((opening) =>
-    given.network.alive.has('openings', opening.id)
-      ? outerSides(given, opening, standing).map((side) => ({ opening, ...side }))
-      : [],
-  );
-  outsides.set(given, found);
-  return found;
+/** The outer sides of an opening, looked up once for all terminals. */
+function sidesOf(given: Given, opening: Opening): readonly Side[] {
+  const known = outsides.get(given) ?? new Map<string, readonly Side[]>();
+  outsides.set(given, known);
+  const sides = known.get(opening.id) ?? outerSides(given, opening, standingBuilding(given.network));
+  known.set(opening.id, sides);
+  return sides;
 }
 
 function ofBuilding(given: Given, t: Terminal): Seen[] {
   const rise = riseTo(t, null);
   const { right, out } = t.frame;
-  return outsideOpenings(given).map(({ opening, edge, out: way }) => ({
+  const outside = neighbourhood(given, t).openings.flatMap((opening) =>
+    sidesOf(given, opening).map((side) => ({ opening, ...side })),
+  );
+  return outside.map(({ opening, edge, out: way }) => ({
     ids: [opening.id],
     what: `the ${midSentence(sayOpening(given.plan, opening.id))}`,
     box: t.round(edge),
@@ -88,7 +87,7 @@ function ofBuilding(given: Given, t: Terminal): Seen[] {
 }
 
 function ofPoints(given: Given, t: Terminal): Seen[] {
-  return Object.values(given.plan.points).flatMap((p): Seen[] => {
+  return neighbourhood(given, t).points.flatMap((p): Seen[] => {
     if (p.kind !== 'neighbour-window' || !given.network.alive.has('points', p.id)) return [];
     const body = bodyOf(given, t, p);
     if (!body) return [];

@@ -5,6 +5,7 @@ import type { Given } from '../given.ts';
 import { midSentence, sayPoint, sayWall } from '../say-names.ts';
 import { type Candidate, candidate, FACED_MM, LOOKED_MM } from './candidate.ts';
 import { type Gap, gapOf, gapWithout, overlap } from './gaps.ts';
+import { neighbourhood } from './neighbourhood.ts';
 import { bodyOf, riseTo, type Terminal } from './terminals.ts';
 
 /** How far out from the mouth of the terminal to a thing before it. */
@@ -38,7 +39,7 @@ function wallBox(given: Given, t: Terminal, wall: Wall): Box3 | undefined {
 /** The nearest wall the terminal blows at. */
 export function wallFaced(given: Given, t: Terminal): Candidate[] {
   const rise = riseTo(t, null);
-  const met = Object.values(given.plan.walls).flatMap((wall) => {
+  const met = neighbourhood(given, t).walls.flatMap((wall) => {
     const box = given.network.alive.has('walls', wall.id) ? wallBox(given, t, wall) : undefined;
     if (!box || !before(t, box)) return [];
     if (!overlap(t.body.minZ, t.body.maxZ, box.minZ + rise.lo, box.maxZ + rise.hi)) return [];
@@ -52,7 +53,7 @@ export function wallFaced(given: Given, t: Terminal): Candidate[] {
 
 /** A boundary goes up as far as the terminal, however low the fence on it is. */
 export function boundariesNear(given: Given, t: Terminal): Candidate[] {
-  return Object.values(given.plan.points).flatMap((p): Candidate[] => {
+  return neighbourhood(given, t).points.flatMap((p): Candidate[] => {
     if (p.kind !== 'boundary' || !given.network.alive.has('points', p.id)) return [];
     const body = bodyOf(given, t, p);
     if (!body) return [];

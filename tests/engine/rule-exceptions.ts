@@ -18,6 +18,7 @@ export const ALWAYS_KNOWN: Readonly<Record<string, string>> = {
   'network/wrong-connection': 'every connection has its service',
   'discharge/sight': 'a tundish nobody asked about is taken to be in sight where it stands in the same room',
   'relief/valve': 'a valve is drawn or it is not',
+  'water/hot-left': 'a tap has its two tails from the day it is made',
   'preheat/lukewarm': 'a vessel nobody told of is listed in its chapter with what is usual',
   'supply/balanced': 'a cold that is not drawn back to where it comes from is told of once, in its chapter',
   'supply/cold-after-heater': 'a cold that is not drawn back to where it comes from is told of once, in its chapter',

@@ -11,5 +11,5 @@ export default defineItem({
   equivalentLength: 'filter',
   listName: 'heating filter',
   fields: [numberField('kv', 'Flow factor Kv', 'm3/h at 1 bar', { max: 100, help: 'From its sheet.' })],
-  defaults: {},
+  defaults: { kv: null },
 });

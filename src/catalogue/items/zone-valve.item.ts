@@ -12,5 +12,5 @@ export default defineItem({
   equivalentLength: 'straight-valve',
   listName: 'zone valve',
   fields: [numberField('kv', 'Flow factor Kv', 'm3/h at 1 bar', { max: 100, help: 'From its sheet.' })],
-  defaults: {},
+  defaults: { kv: null },
 });

@@ -18,10 +18,10 @@ export interface LinkLaw {
 }
 
 /**
- * Every link resists a little more than its law says, so that one without length or fittings still settles:
- * 1e-5 m at 1 l/s, far under what any head is told to.
+ * Velocity heads at the usual speed by which every link resists more than its law says, straight in the flow, so that one
+ * without length or fittings still settles: a millionth of a metre, far under what any head is told to.
  */
-const LEAST_SLOPE = 0.01;
+const LEAST_HEADS = 1e-4;
 /** Below this Reynolds number the loss is straight in the flow: any law is laminar there, and none is asked at 0. */
 const LEAST_RE = 1;
 /** Step of the Reynolds number for the slope of a friction law that is given as a function. */
@@ -42,6 +42,7 @@ export function linkLaw(link: NetLink, viscosityM2PerS: number, method: NetMetho
   const slender = link.lengthM / bore;
   const perM3 = (link.pump?.r ?? 0) * 1e6;
   const liftM = link.pump?.h0M ?? 0;
+  const least = LEAST_HEADS * heads * USUAL * area;
   const square = heads * link.k + perM3;
   const tube = (size: number): LinkLoss => {
     if (slender === 0) return { headM: 0, slope: 0 };
@@ -58,9 +59,9 @@ export function linkLaw(link: NetLink, viscosityM2PerS: number, method: NetMetho
   const loss = (q: number): LinkLoss => {
     const size = Math.abs(q);
     const { headM, slope } = tube(size);
-    const all = headM + (square * size + LEAST_SLOPE) * size;
+    const all = headM + (square * size + least) * size;
     // A law that dips where flow turns turbulent must not turn the way down into a way up.
-    return { headM: Math.sign(q) * all - liftM, slope: Math.max(slope + 2 * square * size, 0) + LEAST_SLOPE };
+    return { headM: Math.sign(q) * all - liftM, slope: Math.max(slope + 2 * square * size, 0) + least };
   };
   const usual = USUAL * area;
   return { loss, chord: (loss(usual).headM + liftM) / usual, liftM };

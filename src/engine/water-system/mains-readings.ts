@@ -55,7 +55,7 @@ function work(given: Given): Mains {
     flow: flow.value,
     curve: curve && isCurve(curve) ? curve : null,
     z: frame ? (frame.zLo + frame.zHi) / 2 : null,
-    where: at ? midSentence(sayPoint(plan, at.id)) : 'a place nobody told',
+    where: at ? `the ${midSentence(sayPoint(plan, at.id))}` : 'a place nobody told',
     stopTap: stopTap ?? null,
     isRead: standingKpa !== null || flowingKpa !== null || flow.value !== null,
   };

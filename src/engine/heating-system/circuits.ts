@@ -1,0 +1,133 @@
+import type { Point } from '../../plan/records/pipework.ts';
+import { figure } from '../../reference/figure.ts';
+import { exact, type Quantity } from '../../report/quantity.ts';
+import { quantityOf } from '../gas/said.ts';
+import type { Given } from '../given.ts';
+import { type Balance, balance } from '../heating/balance.ts';
+import { partLoss } from '../heating/section-loss.ts';
+import { middle, rising, total } from '../heating/spread.ts';
+import { waterAt } from '../hydraulics/water.ts';
+import { sayPoint } from '../say-names.ts';
+import { boilerOutput } from './boiler-bound.ts';
+import { carried } from './carried.ts';
+import type { HeatLoad } from './loads.ts';
+import { type HeatingSystem, type HeatSection, heatingOf } from './solve-heating.ts';
+
+/** From the boiler to one load and back. */
+export interface HeatWay {
+  readonly load: HeatLoad;
+  readonly sections: readonly HeatSection[];
+  /** kPa of the drawn pipes with what stands in them. */
+  readonly pipes: Quantity;
+  /** kPa of the load itself and of what lies behind it; null where not told. */
+  readonly own: Quantity | null;
+  /** Its return is drawn as far as the boiler. */
+  readonly closed: boolean;
+}
+
+export interface HeatCircuit {
+  readonly boiler: Point;
+  readonly name: string;
+  readonly loads: readonly HeatLoad[];
+  readonly output: Quantity | null;
+  readonly kW: Quantity;
+  readonly ways: readonly HeatWay[];
+  /** The way that loses most; null where nothing is joined yet. */
+  readonly index: HeatWay | null;
+  /** kPa of the index way: its pipes, and its load where that is told. */
+  readonly lost: Quantity | null;
+  /** kPa the boiler's pump leaves at the design flow. */
+  readonly head: number | null;
+  readonly balance: Balance | null;
+}
+
+const KPA = ['kPa', 1] as const;
+
+/** A radiator with its two valves, by what is usual: velocity heads of the panel in its tails, and flow factors. */
+function radiatorLoss(last: HeatSection | undefined, point: Point | undefined, tC: number): Quantity | null {
+  const velocity = last?.result?.velocity;
+  const density = waterAt(tC)?.densityKgM3;
+  const heads = figure('heating-parts', 'radiator', 'heads');
+  if (!last || !velocity || density === undefined || heads.is !== 'known') return null;
+  const panel = rising([velocity, quantityOf(heads)], ...KPA, (v, k) => (k * density * v * v) / 2000);
+  const valve = (key: string): Quantity[] => {
+    const kv = figure('heating-parts', key, 'kv');
+    return kv.is === 'known' ? [partLoss(last.flow, quantityOf(kv), tC)] : [];
+  };
+  const hand = point?.fields.thermostaticValve === false ? 'lockshield' : 'thermostatic';
+  // A lockshield that is drawn is among the parts of the pipe.
+  const drawn = last.inLine.kvs.length > 0;
+  return total([panel, ...valve(hand), ...(drawn ? [] : valve('lockshield'))], ...KPA);
+}
+
+function ownLoss(given: Given, system: HeatingSystem, load: HeatLoad, last: HeatSection | undefined): Quantity | null {
+  const point = given.plan.points[load.point];
+  const told = point?.fields.lossKPa ?? point?.fields.coilKPa;
+  if (typeof told === 'number') return exact(told, ...KPA, 'page');
+  return load.kind === 'radiator' ? radiatorLoss(last, point, system.temps.flowC) : null;
+}
+
+function wayOf(given: Given, system: HeatingSystem, load: HeatLoad, boiler: string): HeatWay {
+  const found = (ids: readonly string[]): HeatSection[] => ids.flatMap((id) => system.sections.get(id) ?? []);
+  const there = found(load.via.flatMap((v) => system.flow?.pathTo(v).map((s) => s.id) ?? []));
+  const from = load.back;
+  const straight = from === null ? [] : (system.back?.pathTo(from) ?? []);
+  // A return with one source is told from it, so the way from its root is the way to the boiler.
+  const end = system.back?.ends.find((e) => e.point === boiler)?.vertex;
+  const back = straight.length > 0 || from === null || end === undefined ? straight : (system.back?.pathTo(end) ?? []);
+  const sections = [...there, ...found(back.map((s) => s.id))];
+  const losses = sections.map(
+    (s) => s.result?.loss ?? { lo: 0, hi: null, value: null, unit: 'kPa', digits: 1, sureness: 'derived' as const },
+  );
+  const closed = back[back.length - 1]?.to === end && end !== undefined;
+  return {
+    load,
+    sections,
+    pipes: total(losses, ...KPA),
+    own: ownLoss(given, system, load, there[there.length - 1]),
+    closed,
+  };
+}
+
+const whole = (w: HeatWay): Quantity => (w.own === null ? w.pipes : total([w.pipes, w.own], ...KPA));
+
+function circuitOf(given: Given, system: HeatingSystem, vertex: string, boiler: Point): HeatCircuit {
+  const loads = system.loads.from(vertex);
+  const ways = loads.map((l) => wayOf(given, system, l, boiler.id));
+  const index = ways.reduce<HeatWay | null>(
+    (most, w) => (most && middle(whole(most)) >= middle(whole(w)) ? most : w),
+    null,
+  );
+  const head = boiler.fields.pumpHeadLeftKPa;
+  const even = ways.length > 1 && ways.every((w) => w.own !== null && w.pipes.hi !== null && w.load.kW !== null);
+  const flowOf = (w: HeatWay): number =>
+    middle(w.sections.findLast((s) => s.section.service === 'heatingFlow')?.flow ?? w.pipes);
+  const asked = even ? ways.map((w) => ({ id: w.load.id, lossKPa: middle(whole(w)), flowKgPerS: flowOf(w) })) : [];
+  return {
+    boiler,
+    name: sayPoint(given.plan, boiler.id),
+    loads,
+    output: boilerOutput(given, boiler),
+    kW: carried(loads, system.bound),
+    ways,
+    index,
+    lost: index && whole(index),
+    head: typeof head === 'number' ? head : null,
+    balance: balance(asked, (system.temps.flowC + system.temps.returnC) / 2),
+  };
+}
+
+const known = new WeakMap<Given, readonly HeatCircuit[]>();
+
+/** One circuit for each boiler whose flow is drawn, in the order of ids. */
+export function circuitsOfHeating(given: Given): readonly HeatCircuit[] {
+  const found = known.get(given);
+  if (found) return found;
+  const system = heatingOf(given);
+  const made = (system.flow?.sources ?? []).flatMap((s) => {
+    const point = given.plan.points[s.point];
+    return point?.kind === 'boiler' ? [circuitOf(given, system, s.vertex, point)] : [];
+  });
+  known.set(given, made);
+  return made;
+}

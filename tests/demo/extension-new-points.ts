@@ -5,6 +5,8 @@ import type { OptionTools } from './extension-option.ts';
 import { datum, floor, onWall } from './house-kit.ts';
 
 const size = (widthMm: number, depthMm: number, heightMm: number) => ({ widthMm, depthMm, heightMm });
+/** Wanted round the new combi by its sheet. */
+const CLEAR = { clearFrontMm: 600, clearSidesMm: 5, clearAboveMm: 200, clearBelowMm: 200 };
 
 /** What is new in every option: boiler and flue, hob, sink, end of the relief. */
 export function extensionNewPoints({ point }: OptionTools, condensate: Connection): void {
@@ -23,7 +25,19 @@ export function extensionNewPoints({ point }: OptionTools, condensate: Connectio
       condensate,
       tail('relief', 'boilerRelief', 'Relief', '15', [-320, 70, -80], 'back'),
     ],
-    fields: { type: 'combi', inputKwHotWater: 36.2, inputBasis: 'gross', outputKw: 32 },
+    fields: {
+      type: 'combi',
+      inputKwHotWater: 36.2,
+      inputBasis: 'gross',
+      outputKw: 32,
+      hotLPerMin: 13.1,
+      hotRiseK: 35,
+      pumpHeadLeftKPa: 20,
+      ...CLEAR,
+      flueMaxM: 9,
+      flueBend90M: 1,
+      flueBend45M: 0.5,
+    },
   });
   point({
     id: 'D-NF',
@@ -52,6 +66,7 @@ export function extensionNewPoints({ point }: OptionTools, condensate: Connectio
       tail('hot', 'hot', 'Hot', '15', [0, 300, 0], 'up'),
       tail('cold', 'cold', 'Cold', '15', [100, 300, 0], 'up'),
     ],
+    fields: { flowLPerMin: 6 },
   });
   point({
     id: 'D-PE',

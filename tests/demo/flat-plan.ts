@@ -3,7 +3,7 @@ import type { Plan } from '../../src/plan/plan.ts';
 import { FLAT, flatBuilding } from './flat-building.ts';
 import { flatPoints } from './flat-points.ts';
 import { flatRuns } from './flat-runs.ts';
-import { houseKit } from './house-kit.ts';
+import { houseKit, read } from './house-kit.ts';
 
 /** An invented first-floor flat: a combi leaves a bedroom cupboard for the outside wall of the kitchen. */
 export function flatPlan(): Plan {
@@ -35,18 +35,10 @@ export function flatPlan(): Plan {
       ...asked,
     },
   ];
-  const read = (what: string, value: number, unit: string, place: string, note = '') => ({
-    what,
-    value,
-    unit,
-    on: '2026-05-01',
-    place,
-    note,
-  });
   plan.job.readings = [
-    read('standing water pressure', 2.8, 'bar', 'kitchen stop tap'),
-    read('water flow, tap full open', 16, 'l/min', 'kitchen stop tap'),
-    read('main bonding conductor', 6, 'mm2', 'hall cupboard', 'to be reported'),
+    read('mains-standing', 'Water standing pressure', 2.8, 'bar', 'kitchen stop tap'),
+    read('mains-flow', 'Cold water flow', 16, 'litres a minute', 'kitchen stop tap', 'full open'),
+    read(null, 'main bonding conductor', 6, 'mm2', 'hall cupboard', 'to be reported'),
   ];
   plan.options.A = {
     id: 'A',

@@ -4,6 +4,8 @@ import { datum, floor, type HouseKit, onWall } from './house-kit.ts';
 
 const size = (widthMm: number, depthMm: number, heightMm: number) => ({ widthMm, depthMm, heightMm });
 const A = { option: 'A' };
+/** Wanted round the new combi by its sheet. */
+const CLEAR = { clearFrontMm: 600, clearSidesMm: 5, clearAboveMm: 200, clearBelowMm: 200 };
 
 function gasAndPower(k: HouseKit): void {
   k.point({
@@ -27,7 +29,7 @@ function gasAndPower(k: HouseKit): void {
     name: 'Main bonding clamp',
     place: onWall('BE', 'left', 2300, floor(FLAT, 870), 220),
     size: size(60, 60, 60),
-    fields: { conductorMm2: 6, fromMeterMm: 400 },
+    fields: { pipe: 'gas', conductorMm2: 6, fromMeterMm: 400 },
   });
   k.point({
     id: 'B-HB',
@@ -72,7 +74,20 @@ function boilers(k: HouseKit): void {
       tail('condensate', 'condensate', 'Condensate', '21.5', [170, 140, -50], 'down'),
       tail('relief', 'boilerRelief', 'Relief', '15', [230, 140, -50], 'back'),
     ],
-    fields: { type: 'combi', inputKwHotWater: 31.8, inputBasis: 'gross' },
+    fields: {
+      type: 'combi',
+      inputKwHotWater: 31.8,
+      inputBasis: 'gross',
+      outputKw: 28,
+      hotLPerMin: 11.4,
+      hotRiseK: 35,
+      hotLeastBar: 0.8,
+      pumpHeadLeftKPa: 20,
+      ...CLEAR,
+      flueMaxM: 9,
+      flueBend90M: 1,
+      flueBend45M: 0.5,
+    },
     ...A,
   });
   k.point({
@@ -128,7 +143,6 @@ function water(k: HouseKit): void {
     place: onWall('BN', 'right', 2300, floor(FLAT, 300)),
     size: size(100, 140, 100),
     connections: [tail('out', 'cold', 'Cold main', '22', [0, 70, 100], 'left')],
-    fields: { standingBar: 2.8, flowLPerMin: 16 },
   });
   k.point({
     id: 'B-KS',
@@ -162,6 +176,7 @@ function water(k: HouseKit): void {
       tail('hot', 'hot', 'Hot', '15', [0, 30, 120], 'right'),
       tail('cold', 'cold', 'Cold', '15', [0, 70, 120], 'right'),
     ],
+    fields: { heatingKw: 7 },
   });
   const mixer = (depth: number) => [
     tail('hot', 'hot', 'Hot', '15', [-75, depth, 0], 'down'),

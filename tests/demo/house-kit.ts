@@ -1,5 +1,6 @@
 import { pointKinds } from '../../src/catalogue/point-kinds.ts';
 import type { Plan } from '../../src/plan/plan.ts';
+import type { Reading } from '../../src/plan/records/basis.ts';
 import type { Opening, Void, Wall } from '../../src/plan/records/building.ts';
 import type { HeightRef, HostedPlace } from '../../src/plan/records/parts.ts';
 import type { Joining, Leg, Point } from '../../src/plan/records/pipework.ts';
@@ -50,6 +51,24 @@ export interface StretchTold {
 }
 
 export const copper = (size: string | null): Leg['tube'] => ({ kind: 'copper', size });
+
+/** A figure read on the day of the survey; its kind where the sums use it. */
+export const read = (
+  kind: string | null,
+  what: string,
+  value: number,
+  unit: string,
+  place: string,
+  note = '',
+): Reading => ({
+  what,
+  value,
+  unit,
+  on: '2026-05-01',
+  place,
+  note,
+  ...(kind === null ? {} : { kind }),
+});
 
 /** Name of the node at a connection: every pipe that meets there shares it. */
 export const atConnection = (point: string, connection: string): string => `${point}.${connection}`;

@@ -39,6 +39,7 @@ function vessels(k: HouseKit): void {
       unvented: true,
       valveOutlet: 'G1/2',
       heatedBy: 'immersion heater on surplus electricity',
+      hotC: 65,
       tundish: 'missing',
     },
   });
@@ -58,7 +59,7 @@ function safety(k: HouseKit): void {
       tail('balanced', 'balancedCold', 'Balanced cold', '22', [0, 40, 150], 'front'),
       tail('relief', 'discharge', 'Expansion relief', '15', [80, 40, 270], 'right'),
     ],
-    fields: { setBar: 3 },
+    fields: { setBar: 3, hasStrainer: true, hasCheck: true, hasRelief: true },
   });
   k.point({
     id: 'A-T1',
@@ -108,6 +109,7 @@ export function semiHotWater(k: HouseKit): void {
       tail('hot', 'hot', 'Hot', '15', [-75, -50, 30], 'down'),
       tail('cold', 'balancedCold', 'Cold', '15', [75, -50, 30], 'down'),
     ],
+    fields: { thermostatic: true },
     ...A,
   });
 }

@@ -1,6 +1,6 @@
 import { emptyPlan } from '../../src/plan/empty-plan.ts';
 import type { Plan } from '../../src/plan/plan.ts';
-import { atConnection, houseKit } from './house-kit.ts';
+import { atConnection, houseKit, read } from './house-kit.ts';
 import { FIRST, GROUND, semiBuilding } from './semi-building.ts';
 import { semiFloors } from './semi-floors.ts';
 import { semiPoints } from './semi-points.ts';
@@ -14,22 +14,17 @@ export function semiPlan(): Plan {
   const first = { floorMm: 2640, ceilingMm: 2400, buildUpMm: 240 };
   plan.storeys[FIRST] = { id: FIRST, name: 'First floor', ...first, sureness: 'seen' };
   plan.basis.surveyDate = '2026-05-01';
+  plan.basis.designFlowC = 70;
+  plan.basis.designReturnC = 50;
   plan.job.reason = 'Boiler and flue out of the way of a wider kitchen window';
   plan.job.note =
     'The kitchen window is to be widened from 1200 to 1800. A shower is added for the new en-suite. The preheat vessel was found without a tundish. The old flue hole is to be made good.';
-  const read = (what: string, value: number, unit: string, place: string, note = '') => ({
-    what,
-    value,
-    unit,
-    on: '2026-05-01',
-    place,
-    note,
-  });
   plan.job.readings = [
-    read('standing water pressure', 3.4, 'bar', 'kitchen sink'),
-    read('water flow, tap full open', 22, 'l/min', 'kitchen sink'),
-    read('inlet control set to', 3, 'bar', 'cylinder cupboard'),
-    read('main bonding conductor', 10, 'mm2', 'gas, 400 from the meter', 'check on the day'),
+    read('mains-standing', 'Water standing pressure', 3.4, 'bar', 'kitchen sink'),
+    read('mains-flow', 'Cold water flow', 22, 'litres a minute', 'kitchen sink', 'tap full open'),
+    read('gas-working', 'Gas working pressure', 20.4, 'mbar', 'meter', 'old boiler and hob burning'),
+    read(null, 'inlet control set to', 3, 'bar', 'cylinder cupboard'),
+    read(null, 'main bonding conductor', 10, 'mm2', 'gas, 400 from the meter', 'check on the day'),
   ];
   plan.options.A = {
     id: 'A',

@@ -5,6 +5,8 @@ import { semiHotWater } from './semi-hot-water.ts';
 
 const size = (widthMm: number, depthMm: number, heightMm: number) => ({ widthMm, depthMm, heightMm });
 const A = { option: 'A' };
+/** Wanted round the new boiler by its sheet. */
+const CLEAR = { clearFrontMm: 600, clearSidesMm: 5, clearAboveMm: 200, clearBelowMm: 200 };
 
 function sources(k: HouseKit): void {
   k.point({
@@ -21,7 +23,7 @@ function sources(k: HouseKit): void {
     name: 'Main bonding clamp',
     place: onWall('GE', 'left', 900, floor(GROUND, 670), 70),
     size: size(60, 60, 60),
-    fields: { conductorMm2: 10, fromMeterMm: 400 },
+    fields: { pipe: 'gas', conductorMm2: 10, fromMeterMm: 400 },
   });
   k.point({
     id: 'A-ST',
@@ -30,7 +32,6 @@ function sources(k: HouseKit): void {
     place: onWall('GN', 'right', 5600, floor(GROUND, 300)),
     size: size(100, 140, 100),
     connections: [tail('out', 'cold', 'Cold main', '22', [0, 120, 50], 'left')],
-    fields: { standingBar: 3.4, flowLPerMin: 22 },
   });
   k.point({
     id: 'A-HB',
@@ -74,7 +75,17 @@ function boilers(k: HouseKit): void {
       tail('condensate', 'condensate', 'Condensate', '21.5', [-230, 115, -150], 'down'),
       tail('relief', 'boilerRelief', 'Relief', '15', [-310, 115, -140], 'back'),
     ],
-    fields: { type: 'system', inputKwHeating: 34, inputBasis: 'gross', outputKw: 30 },
+    fields: {
+      type: 'system',
+      inputKwHeating: 34,
+      inputBasis: 'gross',
+      outputKw: 30,
+      pumpHeadLeftKPa: 24,
+      ...CLEAR,
+      flueMaxM: 8,
+      flueBend90M: 1,
+      flueBend45M: 0.5,
+    },
     ...A,
   });
   k.point({
@@ -149,10 +160,24 @@ function drains(k: HouseKit): void {
   });
 }
 
+/** The heating circuit that is kept, as far as its lowest radiator. */
+function heating(k: HouseKit): void {
+  k.point({
+    id: 'A-HC',
+    kind: 'join-point',
+    name: 'Heating circuit that is kept',
+    place: { on: 'storey', x: 2300, y: 3900, angleDeg: 0, height: floor(GROUND, 90) },
+    size: size(60, 60, 60),
+    connections: [tail('join', 'heatingFlow', 'Join', '22', [0, 0, 30], 'front')],
+    fields: { service: 'heatingFlow', part: 'end', size: '22', heatingKw: 18 },
+  });
+}
+
 export function semiPoints(k: HouseKit): void {
   sources(k);
   boilers(k);
   semiHotWater(k);
+  heating(k);
   outside(k);
   drains(k);
 }

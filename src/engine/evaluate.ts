@@ -3,7 +3,7 @@ import { source } from '../reference/tables.ts';
 import { byWorst, type Finding, type Outcome } from '../report/finding.ts';
 import type { FlueFace } from '../report/flue-face.ts';
 import type { CitedSource, Report, RunFacts } from '../report/report.ts';
-import type { Section } from '../report/section.ts';
+import { roundSection, type Section } from '../report/section.ts';
 import type { Cite } from '../report/working.ts';
 import { applyRule } from './apply-rule.ts';
 import type { Rule } from './define-rule.ts';
@@ -89,7 +89,7 @@ export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
   const spoken = [...rules.values()].filter((rule) => speaking.has(rule.id));
   const written = sections.flatMap((kind): Section[] => {
     const section = kind.write(given);
-    return section ? [{ id: kind.id, order: kind.order, ...section }] : [];
+    return section ? [roundSection({ id: kind.id, order: kind.order, ...section })] : [];
   });
   const pieces = allPieces(given);
   const runs = runFacts(given);

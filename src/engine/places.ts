@@ -1,4 +1,6 @@
+import { pointBox } from '../geometry/point-box.ts';
 import type { Network } from '../network/network.ts';
+import type { Plan } from '../plan/plan.ts';
 import type { Xyz } from '../plan/records/parts.ts';
 import { quantise } from '../plan/units.ts';
 import type { FindingPlace } from '../report/finding.ts';
@@ -16,6 +18,13 @@ export const atPlace = (storey: string, at: Xyz, ring = false): FindingPlace => 
 export function atVertex(network: Network, vertex: string | undefined): FindingPlace | null {
   const place = vertex === undefined ? null : (network.vertices.get(vertex)?.place ?? null);
   return place && atPlace(place.storey, place.at);
+}
+
+/** Where a point stands, at its middle from side to side; null where it has no place. */
+export function atPoint(plan: Plan, id: string): FindingPlace | null {
+  const point = plan.points[id];
+  const box = point && pointBox(plan, point);
+  return point && box ? atPlace(point.storey, box.frame.origin) : null;
 }
 
 /** Middle of an edge; null where one of its ends has no place. */

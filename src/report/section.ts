@@ -1,5 +1,5 @@
 import type { Outcome } from './finding.ts';
-import type { Quantity } from './quantity.ts';
+import { type Quantity, roundQuantity } from './quantity.ts';
 import type { Cite } from './working.ts';
 
 /** A mark beside a figure: how it stands against its limit. `none` where it is not held against anything. */
@@ -76,3 +76,24 @@ export interface Section {
   readonly state: State;
   readonly rows: readonly Row[];
 }
+
+const round = (q: Quantity | null): Quantity | null => q && roundQuantity(q);
+const roundBar = (bar: Bar): Bar => ({ ...bar, figure: roundQuantity(bar.figure) });
+
+function roundRow(row: Row): Row {
+  switch (row.kind) {
+    case 'answer':
+      return { ...row, figure: roundQuantity(row.figure), bar: roundBar(row.bar) };
+    case 'choice':
+      return { ...row, figure: round(row.figure), bar: row.bar && roundBar(row.bar) };
+    case 'sum':
+      return { ...row, result: round(row.result) };
+    case 'fact':
+      return { ...row, figure: round(row.figure) };
+    default:
+      return row;
+  }
+}
+
+/** Every figure of a chapter rounded as the report prints it. */
+export const roundSection = (section: Section): Section => ({ ...section, rows: section.rows.map(roundRow) });

@@ -48,7 +48,7 @@ const undone = anyOf([
 
 /** A verdict that only a person may give. The names of the statutory documents and the blank for a name are no verdict. */
 const verdict = /\b(approved|compliant|complies)\b/i;
-const noVerdict = /approved document|approved by\b|\b(not|never|nor|neither|cannot be) (approved|compliant)/gi;
+const noVerdict = /approved[ -]document|approved by\b|\b(not|never|nor|neither|cannot be) (approved|compliant)/gi;
 
 const isText = (path: string): boolean => !/\.(png|jpe?g|woff2?|ttf|ico|pdf|gz)$/.test(path);
 

@@ -114,7 +114,7 @@ describe('sum', () => {
     const all: Record<string, unknown>[] = JSON.parse(out);
     expect(all.map((s) => s.id)).toEqual([...sums.keys()]);
     for (const sum of all) {
-      expect(Object.keys(sum)).toEqual(['id', 'title', 'inputs', 'example']);
+      expect(Object.keys(sum)).toEqual(['id', 'title', 'topic', 'inputs', 'example']);
       for (const input of sum.inputs as Record<string, unknown>[]) {
         expect(Object.keys(input)).toEqual(expect.arrayContaining(['key', 'label', 'kind', 'unit', 'required']));
       }

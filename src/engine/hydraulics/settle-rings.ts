@@ -10,8 +10,10 @@ export interface Settled {
 }
 
 const MOST_TURNS = 100;
+/** Where a friction law has a kink the turns may go to and fro across it: a part as small as this is no news to anybody. */
+const CLOSE_ENOUGH = 1e-6;
 /** Settled when all flows together changed by less than this part of themselves. */
-const CLOSE = 1e-11;
+const CLOSE = 1e-10;
 /** m3/s: all flows together below this are rest. */
 const REST = 1e-14;
 const MOST_HALVINGS = 30;
@@ -136,7 +138,8 @@ export function settleRings(part: NetPart, demand: Float64Array, laws: readonly 
     flow = flow.map((q, i) => q + share * (step[i] ?? 0));
     if (!flow.every(Number.isFinite)) break;
     const size = total(flow);
-    if (size < REST || total(step) < CLOSE * size) {
+    const wanted = turn < MOST_TURNS ? CLOSE : CLOSE_ENOUGH;
+    if (size < REST || total(step) * share < wanted * size) {
       for (const [i, l] of w.links.entries()) found.flow[l.index] = flow[i] ?? 0;
       return { settled: true, iterations: turn, work };
     }

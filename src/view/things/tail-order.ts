@@ -1,12 +1,15 @@
 import { services } from '../../catalogue/services.ts';
 import type { Connection } from '../../plan/records/pipework.ts';
 
-/** Left to right, as one faces the thing; those one over another from the top. */
-export const inOrder = (tails: readonly Connection[]): readonly Connection[] =>
-  [...tails].sort((a, b) => a.at.x - b.at.x || b.at.z - a.at.z || (a.id < b.id ? -1 : 1));
+const isUp = (t: Connection): number => Number(t.facing === 'up');
 
-/** All tails leave the underside: then their places are across and out, and a picture of it from above tells all. */
-export const isUnderside = (tails: readonly Connection[]): boolean => tails.every((t) => t.facing === 'down');
+/** Left to right, as one faces the thing; those one over another from the top. What leaves at the top comes last. */
+export const inOrder = (tails: readonly Connection[]): readonly Connection[] =>
+  [...tails].sort((a, b) => isUp(a) - isUp(b) || a.at.x - b.at.x || b.at.z - a.at.z || (a.id < b.id ? -1 : 1));
+
+/** All tails leave the underside, but for what leaves at the top: then their places are across and out, and a picture of it from above tells all. */
+export const isUnderside = (tails: readonly Connection[]): boolean =>
+  tails.every((t) => t.facing === 'down' || isUp(t) === 1);
 
 /** Changes places with its neighbour: what is at a place goes there, the places themselves stay. */
 export function swapped(tails: readonly Connection[], id: string, by: -1 | 1): Connection[] {

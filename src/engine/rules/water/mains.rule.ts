@@ -3,6 +3,7 @@ import { exact, sayFigures } from '../../../report/quantity.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
+import { atPoint } from '../../places.ts';
 import { midSentence, sayPoint } from '../../say-names.ts';
 import { type CombiFlow, combiFlows } from '../../water-system/combi-flow.ts';
 import { mainsOf } from '../../water-system/mains-readings.ts';
@@ -21,7 +22,13 @@ function short(given: Given, c: CombiFlow, least: Figure): Fault[] {
     reaches: sayFigures({ ...byMains, lo: byMains.hi }),
     makes: makes ? sayFigures(makes) : '',
   };
-  const base = { ids: [c.point.id], words, found: byMains, wantedIs: 'atLeast' as const };
+  const base = {
+    ids: [c.point.id],
+    at: atPoint(given.plan, c.point.id),
+    words,
+    found: byMains,
+    wantedIs: 'atLeast' as const,
+  };
   if (byMains.hi < shower)
     return [{ outcome: 'stop', say: 'nothing', ...base, wanted: exact(shower, 'litres/min', 1, least.sureness) }];
   return makes && byMains.hi < makes.lo ? [{ outcome: 'check', ...base, wanted: makes }] : [];
@@ -48,6 +55,7 @@ function judge(given: Given, { least }: Params): Fault[] {
     {
       outcome: 'cantTell',
       ids: [first],
+      at: atPoint(given.plan, first),
       words: { boiler: midSentence(sayPoint(given.plan, first)) },
       missing: ['pressure and flow of the mains'],
       more: rest.length,

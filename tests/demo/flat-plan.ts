@@ -36,8 +36,8 @@ export function flatPlan(): Plan {
     },
   ];
   plan.job.readings = [
-    read('mains-standing', 'Water standing pressure', 2.8, 'bar', 'kitchen stop tap'),
-    read('mains-flow', 'Cold water flow', 16, 'litres a minute', 'kitchen stop tap', 'full open'),
+    read('mains-standing', 'Water standing pressure', 2.8, 'bar', 'kitchen stop tap', '', 'B-ST'),
+    read('mains-flow', 'Cold water flow', 16, 'litres a minute', 'kitchen stop tap', 'full open', 'B-ST'),
     read(null, 'main bonding conductor', 6, 'mm2', 'hall cupboard', 'to be reported'),
   ];
   plan.options.A = {

@@ -60,6 +60,7 @@ export const read = (
   unit: string,
   place: string,
   note = '',
+  point?: string,
 ): Reading => ({
   what,
   value,
@@ -68,6 +69,7 @@ export const read = (
   place,
   note,
   ...(kind === null ? {} : { kind }),
+  ...(point === undefined ? {} : { point }),
 });
 
 /** Name of the node at a connection: every pipe that meets there shares it. */

@@ -15,6 +15,15 @@ function inEvery(option: Option): TrueFinding[] {
     after('check', 'gas/drop', [own('D-NB')], '0.80 to 1.20: the table cannot say of 28 at this flow'),
     after('check', 'gas/drop', [own('D-HB')], 'the hob hangs on the same 28 as far as its tee'),
     after('check', 'structure/heat-beside-cold', [own('D-c1'), own('D-r1')], '50 between centres at y 13010 and 13060'),
+    after('note', 'flue/plume', ['D-BO', own('D-NF')], 'fence 1200 from the wall, terminal 100 deep: 1100 of 2500'),
+    after('note', 'water/insulation', [own('D-NB'), own('D-h1')], '9.3 m of new hot, bare'),
+    after(
+      'check',
+      'water/wait',
+      [own('D-KS'), own('D-NB')],
+      '3.0 litres at 6 a minute are 30 s before tube and boiler',
+    ),
+    after('cantTell', 'water/mains', [own('D-NB')], 'nobody measured pressure or flow'),
     after('check', 'structure/threading', ['DV2'], 'six runs of rigid tube through up to eleven joists 450 apart'),
     after(
       'cantTell',

@@ -20,6 +20,16 @@ export const SEMI_FINDINGS: readonly TrueFinding[] = [
   after('note', 'network/tail-outside', ['A-NB'], 'condensate 230 and relief 310 from the middle of a case 440 wide'),
   after('note', 'structure/under-wall', ['AV1'], 'hot and cold to the shower below the partition at y 2250'),
   after('note', 'network/open-end', ['A-r1'], 'ends 212 from the zone valves'),
+  after('note', 'flue/plume', ['A-BO', 'A-NF'], 'fence at 900 and the window over it at 2223, of 2500'),
+  after('note', 'water/insulation', ['A-CY', 'A-h1'], '3.5 m of new hot, bare'),
+  ...[before, after].map((when) =>
+    when(
+      'cantTell',
+      'preheat/inlet-limit',
+      ['A-CY', 'A-PV'],
+      'neither the sheet of the one nor the limit of the other was read',
+    ),
+  ),
   before('stop', 'discharge/tundish', ['A-PV'], 'an unvented vessel without a tundish, as found'),
   before('cantTell', 'gas/drop', ['A-EB'], 'nobody read the size between tee and old boiler'),
   before('cantTell', 'gas/drop', ['A-HB'], 'nobody read the size between tee and hob'),

@@ -31,9 +31,12 @@ const numberOf = (field: Point['fields'][string] | undefined): number | null =>
 function work(given: Given): Mains {
   const { plan, network } = given;
   const stopTap = Object.values(plan.points).find((p) => p.kind === 'stop-tap' && network.alive.has('points', p.id));
-  const read = (kind: string, field: string): { readonly value: number | null; readonly point: string | null } => {
+  const read = (
+    kind: string,
+    field: string,
+  ): { readonly value: number | null; readonly point: string | null; readonly place?: string } => {
     const reading = readingOf(plan, kind);
-    if (reading) return { value: reading.value, point: reading.point ?? null };
+    if (reading) return { value: reading.value, point: reading.point ?? null, place: reading.place };
     return { value: numberOf(stopTap?.fields[field]), point: stopTap?.id ?? null };
   };
   const [standing, flowing, flow] = [
@@ -48,6 +51,7 @@ function work(given: Given): Mains {
       ? null
       : { standingKpa, flowingKpa, flow: flow.value };
   const at = plan.points[flowing.point ?? flow.point ?? standing.point ?? ''] ?? stopTap;
+  const place = [flowing, flow, standing].find((r) => r.point === null && r.place)?.place;
   const frame = at && pointFrame(plan, at);
   return {
     standingKpa,
@@ -55,7 +59,11 @@ function work(given: Given): Mains {
     flow: flow.value,
     curve: curve && isCurve(curve) ? curve : null,
     z: frame ? (frame.zLo + frame.zHi) / 2 : null,
-    where: at ? `the ${midSentence(sayPoint(plan, at.id))}` : 'a place nobody told',
+    where: place
+      ? `the ${midSentence(place)}`
+      : at
+        ? `the ${midSentence(sayPoint(plan, at.id))}`
+        : 'a place nobody told',
     stopTap: stopTap ?? null,
     isRead: standingKpa !== null || flowingKpa !== null || flow.value !== null,
   };

@@ -107,3 +107,29 @@ describe('ways out for condensate', () => {
     expect(Math.abs((found?.found?.value ?? found?.found?.lo ?? 0) - 1.7)).toBeLessThanOrEqual(0.034);
   });
 });
+
+describe('what the extension closes in', () => {
+  /** The extension told as work of option A, with the foul gully at a place. */
+  const built = (x: number, y: number): Plan => {
+    const plan = demoPlan('extension');
+    for (const id of ['DXW', 'DXE', 'DXN'] as const) {
+      const wall = plan.walls[id];
+      if (wall) wall.option = 'A' as typeof wall.option;
+    }
+    const place = plan.points['D-FG']?.place;
+    if (place?.on !== 'storey') throw new Error('no gully');
+    Object.assign(place, { x, y });
+    return plan;
+  };
+  const closed = (plan: Plan) => ofRule(plan, 'space/swallowed').map((f) => f.ids.filter((id) => id.startsWith('D-')));
+
+  test('nothing as it was surveyed', () => expect(closed(built(7125, 7300))).toEqual([]));
+  test('a gully that stood behind the house', () => expect(closed(built(6000, 9000))).toEqual([['D-FG']]));
+});
+
+test('the hot to the sink in 15 is borderline, not poor', () => {
+  const plan = demoPlan('extension');
+  expect(ofRule(plan, 'water/wait').map((f) => f.outcome)).toEqual(['check']);
+  for (const leg of Object.values(plan.legs)) if (leg.run === 'D-h1') leg.tube = { ...leg.tube, size: '15x0.7' };
+  expect(ofRule(plan, 'water/wait').map((f) => f.outcome)).not.toContain('check');
+});

@@ -146,3 +146,33 @@ describe('the relief down the shared wall', () => {
     expect([found?.outcome, found?.found?.lo]).toEqual(['stop', 2900]);
   });
 });
+
+describe('the flue beside the kitchen window', () => {
+  const along = (mm: number): Plan => {
+    const plan = demoPlan('flat');
+    const place = plan.points['B-NF']?.place;
+    if (place?.on === 'wall') place.alongMm = (place.alongMm + mm) as typeof place.alongMm;
+    return plan;
+  };
+  const near = (plan: Plan) =>
+    findings(plan)
+      .filter((f) => f.rule === 'flue/distance')
+      .map((f) => [f.outcome, f.ids.join(), f.found?.lo, f.wanted?.lo]);
+
+  test('stands as drawn', () => expect(near(along(0))).toEqual([]));
+  test('400 nearer is 250 from it', () => expect(near(along(400))).toEqual([['stop', 'B-NF,bw3', 250, 300]]));
+  test('300 back is 66 from the rainwater pipe', () => {
+    expect(near(along(-300))).toEqual([['stop', 'B-NF,B-RW', 66, 150]]);
+  });
+});
+
+test('hidden, the old flue is told for as long as it serves', () => {
+  const before = evaluate(demoPlan('flat'), { option: 'A', when: 'before' }).findings;
+  expect(before.filter((f) => f.rule === 'flue/hidden').map((f) => [f.outcome, f.ids.join()])).toEqual([
+    ['check', 'B-EF'],
+  ]);
+  const plan = demoPlan('flat');
+  const old = plan.points['B-EF'];
+  if (old) old.fields = { ...old.fields, inspectable: true };
+  expect(evaluate(plan, { option: 'A', when: 'before' }).findings.filter((f) => f.rule === 'flue/hidden')).toEqual([]);
+});

@@ -99,3 +99,45 @@ describe('pipes of the semi-detached house', () => {
     expect(ofRule(plan, 'discharge/tundish').map((f) => [f.outcome, f.ids.join()])).toEqual([['stop', 'A-PV']]);
   });
 });
+
+describe('water and flue of the semi-detached house', () => {
+  test('hot on the right of the shower is told', () => {
+    const plan = demoPlan('semi');
+    for (const c of plan.points['A-SH']?.connections ?? []) c.at = { ...c.at, x: -c.at.x as typeof c.at.x };
+    expect(ofRule(plan, 'water/hot-left').map((f) => f.ids.join())).toEqual(['A-SH']);
+  });
+
+  test('cold taken from behind the preheat vessel is not cold, nor balanced', () => {
+    const plan = demoPlan('semi');
+    const node = plan.nodes['A-CG.balanced'];
+    if (!node) throw new Error('no balanced cold');
+    node.place = { on: 'connection', point: 'A-PV', connection: 'out' };
+    expect(ofRule(plan, 'supply/cold-after-heater').map((f) => [f.outcome, f.ids.join()])).toEqual([
+      ['stop', 'A-PV,A-SH'],
+    ]);
+  });
+
+  test('a fence at 600 from the wall is too near', () => {
+    const plan = demoPlan('semi');
+    const fence = plan.points['A-BO'];
+    if (fence?.place.on === 'storey') fence.place.x = 9050;
+    const found = ofRule(plan, 'flue/distance').map((f) => [f.outcome, f.ids.join(), f.found?.lo]);
+    expect(found).toEqual([['stop', 'A-BO,A-NF', 500]]);
+  });
+
+  test('told its limits, the main cylinder stops the preheat vessel or takes it', () => {
+    const at = (highestC: number) => {
+      const plan = demoPlan('semi');
+      for (const [id, told] of [
+        ['A-PV', { highestC }],
+        ['A-CY', { inletMaxC: 65 }],
+      ] as const) {
+        const point = plan.points[id];
+        if (point) point.fields = { ...point.fields, ...told };
+      }
+      return ofRule(plan, 'preheat/inlet-limit').map((f) => f.outcome);
+    };
+    expect(at(80)).toEqual(['stop']);
+    expect(at(65)).toEqual([]);
+  });
+});

@@ -7,9 +7,9 @@ import { demoNames, demoPlan } from './demo-file.ts';
 import { TRUE_FINDINGS } from './demo-findings.ts';
 
 /**
- * What a demo plan is expected to give, after option A where nothing else is told. With `section` and `row` it is looked for in that row of the report, in the
- * section `flue` among the distances of its terminals; with
- * `rule`, among the findings, where 'pass' means that nothing is said. `from` tells where the figure comes from.
+ * What a demo plan is expected to give, after option A where nothing else is told. With `section` and `row` it is looked
+ * for in that row of the report, in the section `flue` among the distances of its terminals; with `rule`, among the
+ * findings, where 'pass' means that nothing is said. `from` tells where the figure comes from.
  */
 interface Expected {
   readonly finding: string;

@@ -2,7 +2,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { Xyz } from '../plan/records/parts.ts';
 import type { Leg } from '../plan/records/pipework.ts';
 import { COINCIDENT_MM } from '../plan/units.ts';
-import { type Measured, nodePlace, riseOf } from './places.ts';
+import { type Measured, placesOf } from './places.ts';
 
 /** How one straight piece falls from its first end to its second. */
 export interface Fall {
@@ -63,11 +63,11 @@ export interface LegFall extends Fall {
 export function legFall(plan: Plan, leg: Pick<Leg, 'a' | 'b'>, from: 'a' | 'b' = 'a'): LegFall | undefined {
   const first = plan.nodes[from === 'a' ? leg.a : leg.b];
   const second = plan.nodes[from === 'a' ? leg.b : leg.a];
-  const [pa, pb] = [first && nodePlace(plan, first), second && nodePlace(plan, second)];
   // The rise from the lower end to the upper is the drop from the upper to the lower.
-  const drop = first && second && riseOf(plan, second, first);
-  if (!pa || !pb || !drop) return undefined;
-  const fall = fallOf(pa.at, pb.at);
+  const ends = first && second && placesOf(plan, second, first);
+  if (!ends) return undefined;
+  const drop = ends.rise;
+  const fall = fallOf(ends.b.at, ends.a.at);
   const perM = (mm: number) => (mm / fall.flatMm) * MM_PER_M;
   const gradient = fall.mmPerM === null ? null : { mm: perM(drop.mm), lo: perM(drop.lo), hi: perM(drop.hi) };
   return { ...fall, drop, gradient };

@@ -131,8 +131,11 @@ function inSpan(space: Void, joists: Joists, p: Xy): Pick<JoistCrossing, 'toNear
   return { toNearEndMm: near, spanMm: t - s - 2 * over, ends: joists.spanMm === null ? 'outline' : 'span' };
 }
 
-function passing(plan: Plan, joists: Joists, z: number): Pick<JoistCrossing, 'passes' | 'aboveBottomMm'> {
-  const bottom = joists.bottom && resolveHeight(plan, joists.bottom)?.z;
+function passing(
+  bottom: number | null | undefined,
+  joists: Joists,
+  z: number,
+): Pick<JoistCrossing, 'passes' | 'aboveBottomMm'> {
   if (bottom === null || bottom === undefined) return { passes: null, aboveBottomMm: null };
   const aboveBottomMm = z - bottom;
   if (aboveBottomMm < 0) return { passes: 'under', aboveBottomMm };
@@ -148,6 +151,7 @@ export function joistsMet(plan: Plan, space: Void, a: Xyz, b: Xyz, on: Part): Jo
   const { joists } = space;
   if (!joists) return [];
   const { way, across } = grid(joists);
+  let bottom: number | null | undefined;
   const lengthMm = distance3(a, b);
   const [p, q] = [dot(sub(a, joists.first), across), dot(sub(b, joists.first), across)];
   const half = Math.max((joists.breadthMm ?? 0) / 2, LINE_MM);
@@ -163,7 +167,8 @@ export function joistsMet(plan: Plan, space: Void, a: Xyz, b: Xyz, on: Part): Jo
       const at = alongLine({ a, b }, (part[0] + part[1]) / 2);
       const span = inSpan(space, joists, at);
       const [fromMm, toMm] = [part[0] * lengthMm, part[1] * lengthMm];
-      return [{ index, at, fromMm, toMm, angleDeg, ...passing(plan, joists, at.z), ...span, what }];
+      bottom ??= joists.bottom && resolveHeight(plan, joists.bottom)?.z;
+      return [{ index, at, fromMm, toMm, angleDeg, ...passing(bottom, joists, at.z), ...span, what }];
     })
     .sort((m, n) => m.fromMm - n.fromMm || m.index - n.index);
 }

@@ -38,12 +38,16 @@ export interface Measured {
 }
 
 /**
- * How far node `b` lies above node `a`. Two ends set from one uncertain height move together, so the rise between them
- * is exact however uncertain that height is. Undefined where one of them has no height.
+ * Two nodes, and how far the second lies above the first. Two ends set from one uncertain height move together, so the
+ * rise between them is exact however uncertain that height is. Undefined where one of them has no place.
  */
-export function riseOf(plan: Plan, a: PlanNode, b: PlanNode): Measured | undefined {
+export function placesOf(
+  plan: Plan,
+  a: PlanNode,
+  b: PlanNode,
+): { readonly a: Place; readonly b: Place; readonly rise: Measured } | undefined {
   const [from, to] = [standing(plan, a), standing(plan, b)];
-  return from && to && riseBetween(from.height, to.height);
+  return from && to && { a: from.place, b: to.place, rise: riseBetween(from.height, to.height) };
 }
 
 /** Straight length between two nodes with its bounds; undefined where one of them has no place. */

@@ -75,8 +75,13 @@ export interface VoidFinder {
 
 export function voidFinder(plan: Plan, standing?: Standing): VoidFinder {
   const index = askBoxes(voidTree(standingVoids(plan, standing)));
+  const known = new Map<Void, VoidHeights | undefined>();
+  const heightsOf = (space: Void): VoidHeights | undefined => {
+    if (!known.has(space)) known.set(space, voidHeights(plan, space));
+    return known.get(space);
+  };
   const within = ({ a, b }: Line3, space: Void): VoidStretch[] => {
-    const heights = voidHeights(plan, space);
+    const heights = heightsOf(space);
     const upright = heights && between(a.z, b.z, heights.bottom, heights.top);
     if (!upright) return [];
     const lengthMm = distance3(a, b);

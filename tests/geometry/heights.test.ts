@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { legFall, lineFall } from '../../src/geometry/falls.ts';
 import { resolveHeight } from '../../src/geometry/heights.ts';
-import { lengthBetween, nodePlace, riseOf } from '../../src/geometry/places.ts';
+import { lengthBetween, nodePlace, placesOf } from '../../src/geometry/places.ts';
 import type { Plan } from '../../src/plan/plan.ts';
 import type { HeightRef } from '../../src/plan/records/parts.ts';
 import { at, box, datum, GROUND, house, node, room, space } from './house.ts';
@@ -213,6 +213,6 @@ describe('falls', () => {
       gradient: { mm: 50, lo: 40, hi: 80 },
     });
     expect(legFall(plan, leg, 'b')).toMatchObject({ way: 'climbs', drop: { mm: -100, lo: -160, hi: -80 } });
-    expect(riseOf(plan, plan.nodes.a!, plan.nodes.b!)).toEqual({ mm: -100, lo: -160, hi: -80 });
+    expect(placesOf(plan, plan.nodes.a!, plan.nodes.b!)?.rise).toEqual({ mm: -100, lo: -160, hi: -80 });
   });
 });

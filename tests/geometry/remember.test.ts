@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { wallBodies } from '../../src/geometry/bodies.ts';
-import { rememberByRecords } from '../../src/geometry/remember.ts';
+import { rememberByRecords, rememberWhile } from '../../src/geometry/remember.ts';
 import { roomFaces } from '../../src/geometry/rooms.ts';
 import { GROUND, house, room, wall } from './house.ts';
 
@@ -15,6 +15,22 @@ describe('remembering by records', () => {
     expect([sum([a, b]), sum([a, b]), worked]).toEqual([3, 3, 1]);
     expect([sum([b, a]), sum([a]), sum([{ n: 1 }, b]), worked]).toEqual([3, 1, 3, 4]);
     expect([sum([a, b]), worked]).toEqual([3, 4]);
+  });
+
+  it('asks again only when what is read has changed', () => {
+    let worked = 0;
+    const length = rememberWhile(
+      (of: { readonly name: string; readonly walls: object; readonly pipes: object }) => [of.walls],
+      (of) => {
+        worked += 1;
+        return of.name.length;
+      },
+    );
+    const walls = {};
+    expect([length({ name: 'ab', walls, pipes: {} }), length({ name: 'ab', walls, pipes: {} }), worked]).toEqual([
+      2, 2, 1,
+    ]);
+    expect([length({ name: 'abc', walls: {}, pipes: {} }), worked]).toEqual([3, 2]);
   });
 
   it('forgets the oldest, and answers it again rightly', () => {

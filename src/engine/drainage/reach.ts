@@ -1,7 +1,9 @@
 import { riseBetween } from '../../geometry/heights.ts';
 import { openingBox } from '../../geometry/opening-box.ts';
+import { rememberWhile } from '../../geometry/remember.ts';
 import { distance } from '../../geometry/vec.ts';
 import type { Standing } from '../../geometry/wall-frame.ts';
+import { RECORD_MAPS, type RecordMap } from '../../plan/plan.ts';
 import { quantise } from '../../plan/units.ts';
 import { constant } from '../../reference/figure.ts';
 import { between, type Quantity, roundQuantity } from '../../report/quantity.ts';
@@ -218,15 +220,33 @@ function answers(given: Given): ReachAnswer[] {
   });
 }
 
+/** Nothing of the pipes already drawn is asked here, so routing one leaves every answer as it was. */
+const NOT_ASKED = new Set<RecordMap>([
+  'runs',
+  'nodes',
+  'legs',
+  'stretches',
+  'items',
+  'groups',
+  'acknowledgements',
+  'listEdits',
+  'blobRefs',
+]);
+const ASKED = RECORD_MAPS.filter((map) => !NOT_ASKED.has(map));
+
+const toldAgain = rememberWhile(
+  ({ plan, case: of }: Given) => [of.option, of.when, plan.basis, ...ASKED.map((map) => plan[map])],
+  answers,
+);
 const told = new WeakMap<Given, readonly ReachAnswer[]>();
 
 /**
  * For every appliance that gives off condensate or relief water, and every drain that could take it: the best way found
  * and what stands in it; before the work
- * there is nothing to find. Storey by storey; pure, and worked out once for each plan and case.
+ * there is nothing to find. Storey by storey; pure, and worked out once for each building and case.
  */
 export function reachOf(given: Given): readonly ReachAnswer[] {
-  const known = told.get(given) ?? answers(given);
+  const known = told.get(given) ?? toldAgain(given);
   told.set(given, known);
   return known;
 }

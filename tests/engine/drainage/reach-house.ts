@@ -21,7 +21,8 @@ const OUTER = { thicknessMm: 300, construction: 'external cavity' };
 export function hang(plan: Plan, boiler: string, z: number): void {
   const point = plan.points[boiler];
   if (!point) throw new Error(`no ${boiler}`);
-  point.place = { ...point.place, height: { from: 'datum', of: null, mm: z } };
+  const place = { ...point.place, height: { from: 'datum', of: null, mm: z } } as typeof point.place;
+  plan.points = { ...plan.points, [boiler]: { ...point, place } };
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { Section } from '../../network/trace.ts';
 import type { Point } from '../../plan/records/pipework.ts';
 import { figure } from '../../reference/figure.ts';
 import { exact, type Quantity } from '../../report/quantity.ts';
@@ -39,9 +40,15 @@ export interface HeatCircuit {
   /** kPa the boiler's pump leaves at the design flow. */
   readonly head: number | null;
   readonly balance: Balance | null;
+  /** Pipes of it, each once, flow before return. */
+  readonly sections: readonly HeatSection[];
+  /** Some pipe of it is new. */
+  readonly isNew: boolean;
 }
 
 const KPA = ['kPa', 1] as const;
+/** Loss of a pipe whose size, or whose flow, nobody told. */
+export const NOT_KNOWN: Quantity = { lo: 0, hi: null, value: null, unit: 'kPa', digits: 1, sureness: 'derived' };
 
 /** A radiator with its two valves, by what is usual: velocity heads of the panel in its tails, and flow factors. */
 function radiatorLoss(last: HeatSection | undefined, point: Point | undefined, tC: number): Quantity | null {
@@ -67,19 +74,30 @@ function ownLoss(given: Given, system: HeatingSystem, load: HeatLoad, last: Heat
   return load.kind === 'radiator' ? radiatorLoss(last, point, system.temps.flowC) : null;
 }
 
-function wayOf(given: Given, system: HeatingSystem, load: HeatLoad, boiler: string): HeatWay {
+/** Where the water comes back to a boiler: its connection, and the pipe at it. */
+interface Home {
+  readonly end: string | undefined;
+  readonly last: readonly Section[];
+}
+
+function homeOf(system: HeatingSystem, boiler: string): Home {
+  const end = system.back?.ends.find((e) => e.point === boiler)?.vertex;
+  return { end, last: system.back?.sections.filter((s) => s.gathers && s.parent === null && s.to === end) ?? [] };
+}
+
+function wayOf(given: Given, system: HeatingSystem, load: HeatLoad, { end, last }: Home): HeatWay {
   const found = (ids: readonly string[]): HeatSection[] => ids.flatMap((id) => system.sections.get(id) ?? []);
   const there = found(load.via.flatMap((v) => system.flow?.pathTo(v).map((s) => s.id) ?? []));
   const from = load.back;
   const straight = from === null ? [] : (system.back?.pathTo(from) ?? []);
   // A return with one source is told from it, so the way from its root is the way to the boiler.
-  const end = system.back?.ends.find((e) => e.point === boiler)?.vertex;
-  const back = straight.length > 0 || from === null || end === undefined ? straight : (system.back?.pathTo(end) ?? []);
+  const toBoiler =
+    straight.length > 0 || from === null || end === undefined ? straight : (system.back?.pathTo(end) ?? []);
+  // Whichever way its return comes, the last of it is the one pipe at the boiler.
+  const back = toBoiler.length > 0 ? toBoiler : last;
   const sections = [...there, ...found(back.map((s) => s.id))];
-  const losses = sections.map(
-    (s) => s.result?.loss ?? { lo: 0, hi: null, value: null, unit: 'kPa', digits: 1, sureness: 'derived' as const },
-  );
-  const closed = back[back.length - 1]?.to === end && end !== undefined;
+  const losses = sections.map((s) => s.result?.loss ?? NOT_KNOWN);
+  const closed = toBoiler[toBoiler.length - 1]?.to === end && end !== undefined;
   return {
     load,
     sections,
@@ -89,29 +107,39 @@ function wayOf(given: Given, system: HeatingSystem, load: HeatLoad, boiler: stri
   };
 }
 
-const whole = (w: HeatWay): Quantity => (w.own === null ? w.pipes : total([w.pipes, w.own], ...KPA));
+/** kPa of a way with its load, where told; only a low side where part of the way back is not drawn. */
+export function lossOf(w: HeatWay, pipes: Quantity = w.pipes): Quantity {
+  const all = w.own === null ? pipes : total([pipes, w.own], ...KPA);
+  return w.closed ? all : { ...all, hi: null, value: null };
+}
 
 function circuitOf(given: Given, system: HeatingSystem, vertex: string, boiler: Point): HeatCircuit {
   const loads = system.loads.from(vertex);
-  const ways = loads.map((l) => wayOf(given, system, l, boiler.id));
+  const home = homeOf(system, boiler.id);
+  const ways = loads.map((l) => wayOf(given, system, l, home));
   const index = ways.reduce<HeatWay | null>(
-    (most, w) => (most && middle(whole(most)) >= middle(whole(w)) ? most : w),
+    (most, w) => (most && middle(lossOf(most)) >= middle(lossOf(w)) ? most : w),
     null,
   );
   const head = boiler.fields.pumpHeadLeftKPa;
   const even = ways.length > 1 && ways.every((w) => w.own !== null && w.pipes.hi !== null && w.load.kW !== null);
   const flowOf = (w: HeatWay): number =>
     middle(w.sections.findLast((s) => s.section.service === 'heatingFlow')?.flow ?? w.pipes);
-  const asked = even ? ways.map((w) => ({ id: w.load.id, lossKPa: middle(whole(w)), flowKgPerS: flowOf(w) })) : [];
+  const asked = even ? ways.map((w) => ({ id: w.load.id, lossKPa: middle(lossOf(w)), flowKgPerS: flowOf(w) })) : [];
+  const sections = [...new Set(ways.flatMap((w) => w.sections))].sort(
+    (a, b) => Number(a.section.service === 'heatingReturn') - Number(b.section.service === 'heatingReturn'),
+  );
   return {
     boiler,
+    sections,
+    isNew: sections.some((s) => !s.kept),
     name: sayPoint(given.plan, boiler.id),
     loads,
     output: boilerOutput(given, boiler),
     kW: carried(loads, system.bound),
     ways,
     index,
-    lost: index && whole(index),
+    lost: index && lossOf(index),
     head: typeof head === 'number' ? head : null,
     balance: balance(asked, (system.temps.flowC + system.temps.returnC) / 2),
   };

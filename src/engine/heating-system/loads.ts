@@ -75,8 +75,9 @@ function away(network: Network, one: string, other: string): number {
 function pairReturns(network: Network, loads: readonly HeatLoad[], sources: readonly TraceEnd[]) {
   const real = sources.filter((s) => network.plan.points[s.point]?.kind !== NO_LOAD);
   const back = new Map<string, HeatLoad[]>();
+  const ofPoint = new Map([...real].reverse().map((s) => [s.point, s]));
   const lone = loads.filter((l) => {
-    const own = real.find((s) => s.point === l.point);
+    const own = ofPoint.get(l.point);
     if (own) back.set(own.vertex, [...(back.get(own.vertex) ?? []), l]);
     return own === undefined;
   });

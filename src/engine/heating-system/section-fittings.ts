@@ -20,14 +20,17 @@ export interface InLine {
 }
 
 const SOLDERED = new Set(['endFeed', 'solderRing']);
-const WORDS: Readonly<Record<string, string>> = {
-  elbow90: 'elbow',
-  elbow45: 'elbow of 45',
-  bend90: 'bend',
-  bend45: 'bend of 45',
-  'tee-run': 'straight on at a tee',
-  'tee-branch': 'turn at a tee',
+/** One, and many, of what a section goes through. */
+const WORDS: Readonly<Record<string, readonly [string, string]>> = {
+  elbow90: ['elbow', 'elbows'],
+  elbow45: ['elbow of 45', 'elbows of 45'],
+  bend90: ['bend', 'bends'],
+  bend45: ['bend of 45', 'bends of 45'],
+  'tee-run': ['straight on at a tee', 'straight on at tees'],
+  'tee-branch': ['turn at a tee', 'turns at tees'],
 };
+const sayCount = (word: string, n: number): string =>
+  `${n} ${WORDS[word]?.[n === 1 ? 0 : 1] ?? (n === 1 ? word : `${word}s`)}`;
 
 function elbowKey(network: Network, a: Allowance, leg: string): string {
   if (a.class !== 'elbow90') return a.class;
@@ -75,7 +78,7 @@ export function heatingFittings(network: Network, trace: Trace): (section: Secti
     const kvs: Quantity[] = [];
     const assumed: string[] = [];
     const counts = new Map<string, number>();
-    const add = (_key: string, q: Quantity | null, word: string): void => {
+    const add = (q: Quantity | null, word: string): void => {
       if (q === null) return;
       metres.push(q);
       counts.set(word, (counts.get(word) ?? 0) + 1);
@@ -85,7 +88,7 @@ export function heatingFittings(network: Network, trace: Trace): (section: Secti
       for (const a of charged.get(leg) ?? []) {
         const bore = tube(a.tube.kind, a.tube.size)?.boreMm ?? null;
         const at = bore === null || bore === own ? boreMm : bore;
-        add(a.class, fittingMetres('heating', elbowKey(network, a, leg), at), WORDS[a.class] ?? a.class);
+        add(fittingMetres('heating', elbowKey(network, a, leg), at), a.class);
       }
       const bends = network.edges.get(leg)?.bends;
       if (bends && bends.hi > 0) {
@@ -107,11 +110,11 @@ export function heatingFittings(network: Network, trace: Trace): (section: Secti
           if (factor.assumed)
             assumed.push(`${word}: usual flow factor ${factor.kv.lo} to ${factor.kv.hi}, its sheet not told`);
         } else if (kind?.equivalentLength != null) {
-          add(item.kind, fittingMetres('heating', kind.equivalentLength, boreMm), word);
+          add(fittingMetres('heating', kind.equivalentLength, boreMm), word);
         }
       }
     }
-    const say = [...counts].map(([word, n]) => `${n} ${word}`).join(', ');
+    const say = [...counts].map(([word, n]) => sayCount(word, n)).join(', ');
     return { metres: total(metres, 'm', 2), kvs, say, assumed };
   };
 }

@@ -88,12 +88,36 @@ const none = (unit: string, digits: number): Quantity => ({
   sureness: 'derived',
 });
 
+/** Loads of each boiler that has one flow and one return: what goes out by the one comes back by the other. */
+function leavingOf(given: Given, flow: Trace | undefined, back: Trace | undefined, loads: Loads) {
+  const once = (ends: readonly { readonly point: string }[], point: string): boolean =>
+    ends.filter((e) => e.point === point).length === 1;
+  const { sources, sections } = flow ?? { sources: [], sections: [] };
+  const found = new Map<string, readonly HeatLoad[]>();
+  for (const s of sources) {
+    if (given.plan.points[s.point]?.kind !== 'boiler' || !once(sources, s.point) || !once(back?.ends ?? [], s.point))
+      continue;
+    const own = loads.from(s.vertex);
+    if (own.length > 0 && sections.some((x) => x.from === s.vertex && x.sound)) found.set(s.point, own);
+  }
+  return found;
+}
+
 /** Heat and flow of the sections of one trace; rings are shared out by the net. */
-function flowsIn(trace: Trace, loads: Loads, temps: Temps, bound: Quantity | null): FlowsOf {
+function flowsIn(
+  trace: Trace,
+  loads: Loads,
+  leaving: ReadonlyMap<string, readonly HeatLoad[]>,
+  temps: Temps,
+  bound: Quantity | null,
+): FlowsOf {
   const root = rootFinder(trace);
   const returns = trace.circuit === 'heatingReturn';
+  const pointAt = new Map(trace.ends.map((e) => [e.vertex, e.point]));
   const tree: FlowsOf = (section) => {
-    const beyond = loadsOf(loads, section, root);
+    // What leaves a boiler comes back to it, whether or not the way between is drawn.
+    const boiler = returns && section.gathers && section.parent === null ? pointAt.get(section.to) : undefined;
+    const beyond = (boiler === undefined ? null : leaving.get(boiler)) ?? loadsOf(loads, section, root);
     const kW = carried(beyond, bound);
     return { loads: beyond, kW, flow: designFlow(kW, temps) ?? none('kg/s', 3) };
   };
@@ -118,9 +142,16 @@ function flowsIn(trace: Trace, loads: Loads, temps: Temps, bound: Quantity | nul
   };
 }
 
-function solveTrace(given: Given, trace: Trace, loads: Loads, temps: Temps, bound: Quantity | null): HeatSection[] {
+function solveTrace(
+  given: Given,
+  trace: Trace,
+  loads: Loads,
+  leaving: ReadonlyMap<string, readonly HeatLoad[]>,
+  temps: Temps,
+  bound: Quantity | null,
+): HeatSection[] {
   const fittings = heatingFittings(given.network, trace);
-  const flowsOf = flowsIn(trace, loads, temps, bound);
+  const flowsOf = flowsIn(trace, loads, leaving, temps, bound);
   const tC = trace.circuit === 'heatingReturn' ? temps.returnC : temps.flowC;
   return trace.sections.map((section) => {
     const size = tube(section.tube.kind, section.tube.size);
@@ -166,7 +197,8 @@ export function heatingOf(given: Given): HeatingSystem {
   const loads = findLoads(given.network, flow, back);
   const temps = designTemps(given.plan);
   const bound = boilerBound(given, flow);
-  const sections = [flow, back].flatMap((t) => (t ? solveTrace(given, t, loads, temps, bound) : []));
+  const leaving = leavingOf(given, flow, back, loads);
+  const sections = [flow, back].flatMap((t) => (t ? solveTrace(given, t, loads, leaving, temps, bound) : []));
   const made = { temps, flow, back, loads, bound, sections: new Map(sections.map((s) => [s.section.id, s])) };
   solved.set(given, made);
   return made;

@@ -4,10 +4,11 @@ import { exact, type Quantity } from '../../report/quantity.ts';
 import { quantityOf } from '../gas/said.ts';
 import type { Given } from '../given.ts';
 import { drawOff, isTap, needOf, scaleOf } from '../water/draw-offs.ts';
+import { HEIGHT_KPA } from '../water/height.ts';
 import { pressureAt } from '../water/mains-curve.ts';
 import { coldTrace, temperatures } from './combi-flow.ts';
 import { type HotWay, hotTrace, hotWays } from './hot-ways.ts';
-import { HEIGHT_KPA, mainsOf } from './mains-readings.ts';
+import { mainsOf } from './mains-readings.ts';
 import { lossAt, lossParts } from './way-loss.ts';
 
 /** What arrives at one outlet that is open alone. */

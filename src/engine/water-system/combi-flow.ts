@@ -4,9 +4,10 @@ import { exact, type Quantity } from '../../report/quantity.ts';
 import type { Working } from '../../report/working.ts';
 import { quantityOf } from '../gas/said.ts';
 import type { Given } from '../given.ts';
+import { HEIGHT_KPA } from '../water/height.ts';
 import { atRise, HEAT, hotFlow, riseOf } from '../water/hot-flow.ts';
 import { lesser, pressureAt } from '../water/mains-curve.ts';
-import { HEIGHT_KPA, mainsOf } from './mains-readings.ts';
+import { mainsOf } from './mains-readings.ts';
 import { type LossParts, lossAt, lossParts } from './way-loss.ts';
 
 /** What a combi gives at its hot tail, litres a minute, and what holds it there. */

@@ -1,14 +1,10 @@
 import { readingOf } from '../../catalogue/reading-kinds.ts';
 import { pointFrame } from '../../geometry/hosting.ts';
 import type { Point } from '../../plan/records/pipework.ts';
-import { constant } from '../../reference/figure.ts';
 import type { Given } from '../given.ts';
 import { midSentence, sayPoint } from '../say-names.ts';
+import { KPA_A_BAR } from '../water/height.ts';
 import { isCurve, type MainsReadings } from '../water/mains-curve.ts';
-
-const KPA_A_BAR = 100;
-/** kPa of a metre of height. */
-export const HEIGHT_KPA = constant('water-mains', 'height', 'value');
 
 /** What was measured of the mains, and where. */
 export interface Mains {

@@ -2,7 +2,7 @@ import { exact, type Quantity } from '../../report/quantity.ts';
 import type { Working } from '../../report/working.ts';
 import { cannot, figures, step } from '../gas/said.ts';
 
-const CITE = { source: 'hot-water-mixing-page', clause: 'balance of heat' };
+export const MIXING_CITE = { source: 'hot-water-mixing-page', clause: 'balance of heat' };
 
 export interface MixAsk {
   readonly hotC: number;
@@ -22,7 +22,7 @@ export function mixing({ hotC, coldC, mixedC, mixed }: MixAsk): Working {
   if (!(mixedC >= coldC && mixedC <= hotC)) return cannot(title, ['a blend between the cold and the hot']);
   const share = exact((mixedC - coldC) / (hotC - coldC), '', 3);
   const how = `(${mixedC} - ${coldC}) / (${hotC} - ${coldC})`;
-  const steps = [step('Share of hot', how, share, [CITE])];
+  const steps = [step('Share of hot', how, share, [MIXING_CITE])];
   if (mixed === null) return { title, steps, result: share, missing: [], assumed: [] };
   if (!(mixed.amount >= 0)) return cannot(title, ['how much is mixed'], steps);
   const hot: Quantity = exact(mixed.amount * share.lo, mixed.unit, 1);

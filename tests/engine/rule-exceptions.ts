@@ -8,6 +8,7 @@ export const ALWAYS_KNOWN: Readonly<Record<string, string>> = {
   'gas/shut-off': 'a valve is drawn or it is not',
   'network/left-open': 'a surveyed pipe is kept unless its option strips or caps it',
   'network/open-end': 'an end meets something or it does not, wherever it lies',
+  'heating/no-return': 'a pipe is joined at a tail or it is not',
   'network/ring': 'what meets what is always drawn',
   'network/tail-outside': 'a case has its width and a tail its place from the day it is made',
   'network/tail-unused': 'a run is joined at a tail or it is not',

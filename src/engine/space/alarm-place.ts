@@ -1,11 +1,12 @@
 import { ceilingZ } from '../../geometry/heights.ts';
 import { insideOutline, type Outline, toEdge } from '../../geometry/outlines.ts';
+import type { RoomFace } from '../../geometry/rooms.ts';
 import { wallHeights } from '../../geometry/wall-frame.ts';
 import { constant, figure } from '../../reference/figure.ts';
 import { between, exact, type Quantity } from '../../report/quantity.ts';
 import type { Given } from '../given.ts';
 import { openingsOf } from './obstacles.ts';
-import { type Sited, site, standing } from './sited.ts';
+import { byFace, type Sited, site, standing } from './sited.ts';
 import { wallsRound } from './walls-round.ts';
 
 export type AlarmAsk = 'walls' | 'ceiling' | 'heads' | 'nearest' | 'furthest';
@@ -107,17 +108,24 @@ export interface Watched {
 /** Appliances that stay where they are and burn gas; cookers and hobs are left out by the amendment. */
 const FIXED = ['boiler', 'gas-fire'];
 
-function watch(given: Given, appliance: Sited, alarms: readonly Sited[]): Watched {
+interface Alarms {
+  readonly all: readonly Sited[];
+  readonly in: ReadonlyMap<RoomFace | null, readonly Sited[]>;
+}
+
+function watch(given: Given, appliance: Sited, alarms: Alarms): Watched {
+  const { storey } = appliance.point;
   const faults = (all: readonly AlarmDistance[]): number => all.filter((d) => !d.ok).length;
-  const level = alarms.filter((a) => a.point.storey === appliance.point.storey);
-  const [best] = level
-    .filter((a) => a.face === appliance.face)
+  const here = appliance.face ? (alarms.in.get(appliance.face) ?? []) : [];
+  const [best] = here
     .map((alarm) => ({ alarm, distances: alarmDistances(given, alarm, appliance) }))
     .sort((a, b) => faults(a.distances) - faults(b.distances));
   if (best) return { appliance, is: 'here', ...best };
-  const unclear = level.find((a) => a.face === null || appliance.face === null);
+  // An appliance or an alarm that no walls are closed round may well have the other in its room.
+  const open = appliance.face ? (alarms.in.get(null) ?? []) : alarms.all;
+  const unclear = open.find((a) => a.point.storey === storey);
   if (unclear) return { appliance, is: 'unclear', alarm: unclear, distances: [] };
-  const [other] = alarms;
+  const [other] = alarms.all;
   return { appliance, is: other ? 'elsewhere' : 'none', alarm: other ?? null, distances: [] };
 }
 
@@ -128,7 +136,8 @@ export function watched(given: Given): readonly Watched[] {
   const kept = known.get(given);
   if (kept) return kept;
   const fresh = FIXED.flatMap((kind) => standing(given, kind)).filter((p) => given.network.alive.state(p.id) === 'new');
-  const alarms = fresh.length === 0 ? [] : standing(given, 'co-alarm').flatMap((p) => site(given, p) ?? []);
+  const all = fresh.length === 0 ? [] : standing(given, 'co-alarm').flatMap((p) => site(given, p) ?? []);
+  const alarms = { all, in: byFace(all) };
   const made = fresh.flatMap((p) => site(given, p) ?? []).map((a) => watch(given, a, alarms));
   known.set(given, made);
   return made;

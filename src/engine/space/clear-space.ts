@@ -9,6 +9,7 @@ import { limitFor } from '../limits.ts';
 import { clipTo } from './clip.ts';
 import { type Obstacle, obstaclesRound } from './obstacles.ts';
 import type { Sited } from './sited.ts';
+import { roofsIn } from './solid-things.ts';
 
 export type SideId = 'front' | 'left' | 'right' | 'above' | 'below' | 'door';
 
@@ -95,8 +96,7 @@ function overCase(given: Given, { point, body, room }: Sited): { z: number; by: 
   const ceiling = ceilingZ(given.plan, room?.id ?? point.storey);
   let lowest: { z: number; by: Side['by'] } | null =
     ceiling === undefined ? null : { z: ceiling, by: { say: 'the ceiling', is: 'ceiling' } };
-  for (const roof of Object.values(given.plan.roofs)) {
-    if (roof.storey !== point.storey) continue;
+  for (const roof of roofsIn(given, point.storey, body.box)) {
     for (const corner of body.footprint) {
       const z = insideOutline(corner, roof.outline) ? roofPlaneZ(given.plan, roof, corner) : undefined;
       if (z !== undefined && (!lowest || z < lowest.z)) lowest = { z, by: { say: 'the roof', is: 'roof' } };

@@ -1,8 +1,7 @@
-import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
 import { openingSpan } from '../../geometry/opening-box.ts';
 import type { Outline } from '../../geometry/outlines.ts';
-import { pointBox, toLocal } from '../../geometry/point-box.ts';
+import { toLocal } from '../../geometry/point-box.ts';
 import { outOfWall, wallHeights, wallLength } from '../../geometry/wall-frame.ts';
 import type { Opening, Wall } from '../../plan/records/building.ts';
 import type { Xy } from '../../plan/records/parts.ts';
@@ -11,6 +10,8 @@ import { sayVoid } from '../building/void-parts.ts';
 import type { Given } from '../given.ts';
 import { midSentence, sayOpening, sayRun } from '../say-names.ts';
 import type { Sited } from './sited.ts';
+import { boxingsIn, solidPointsIn } from './solid-things.ts';
+import { flatBox, wallsIn } from './walls-round.ts';
 
 /** Something solid round a case, in the case's own frame: an outline in plan between two heights. */
 export interface Obstacle {
@@ -56,9 +57,7 @@ function nearWall(wall: Wall, p: Xy, reachMm: number): boolean {
 
 /** Walls of the storey near a case. */
 export function wallsNear(given: Given, { point, middle }: Sited, reachMm: number): Wall[] {
-  return Object.values(given.plan.walls).filter(
-    (w) => w.storey === point.storey && given.network.alive.has('walls', w.id) && nearWall(w, middle, reachMm),
-  );
+  return wallsIn(given, point.storey, flatBox([middle], reachMm)).filter((w) => nearWall(w, middle, reachMm));
 }
 
 /** A wall in pieces between its doors; under and over a door it goes on, and the door itself is a thing that opens. */
@@ -109,20 +108,10 @@ function ofWall(given: Given, wall: Wall, z: number, local: ToLocal): Obstacle[]
   return [...made, ...piece(from, length, bottom, top, 'wall', 'the wall')];
 }
 
-/** Kinds with a body that stays where it is; of the rest most are marks, areas, or pipework of the boiler's own. */
-const SOLID = new Set(['beam', 'obstacle', 'soil-stack', 'standpipe', 'radiator', 'stairs', 'bath']);
-const SOLID_GROUPS = new Set(['appliance', 'source', 'tap', 'electrical']);
-const MARKS = new Set(['cable-route', 'bonding-clamp', 'condensate-pump']);
-const isSolid = (kind: string): boolean =>
-  SOLID.has(kind) || (SOLID_GROUPS.has(pointKinds.get(kind)?.group ?? '') && !MARKS.has(kind));
-
 function ofPoints(given: Given, boiler: Sited, reachMm: number, local: ToLocal): Obstacle[] {
-  const { middle, body } = boiler;
-  return Object.values(given.plan.points).flatMap((point): Obstacle[] => {
-    if (point.id === boiler.point.id || point.storey !== boiler.point.storey || !isSolid(point.kind)) return [];
-    if (!given.network.alive.has('points', point.id)) return [];
-    const other = pointBox(given.plan, point);
-    if (!other) return [];
+  const { point: own, middle, body } = boiler;
+  return solidPointsIn(given, own.storey, flatBox([middle], reachMm)).flatMap(({ point, body: other }): Obstacle[] => {
+    if (point.id === own.id) return [];
     const { box } = other;
     const out = (v: number, lo: number, hi: number): number => Math.max(lo - v, v - hi, 0);
     if (Math.hypot(out(middle.x, box.minX, box.maxX), out(middle.y, box.minY, box.maxY)) > reachMm) return [];
@@ -132,11 +121,9 @@ function ofPoints(given: Given, boiler: Sited, reachMm: number, local: ToLocal):
   });
 }
 
-function ofBoxes(given: Given, boiler: Sited, local: ToLocal): Obstacle[] {
+function ofBoxes(given: Given, boiler: Sited, reachMm: number, local: ToLocal): Obstacle[] {
   const { z } = boiler.body.frame.origin;
-  return Object.values(given.plan.voids).flatMap((space): Obstacle[] => {
-    if (space.kind !== 'boxing' || space.storey !== boiler.point.storey) return [];
-    if (!given.network.alive.has('voids', space.id)) return [];
+  return boxingsIn(given, boiler.point.storey, flatBox([boiler.middle], reachMm)).flatMap((space): Obstacle[] => {
     const bottom = space.bottom && resolveHeight(given.plan, space.bottom);
     const top = space.top && resolveHeight(given.plan, space.top);
     if (!bottom || !top) return [];
@@ -191,7 +178,7 @@ export function obstaclesRound(given: Given, boiler: Sited, reachMm: number): Ob
   return [
     ...wallsNear(given, boiler, far).flatMap((w) => ofWall(given, w, z, local)),
     ...ofPoints(given, boiler, far, local),
-    ...ofBoxes(given, boiler, local),
+    ...ofBoxes(given, boiler, far, local),
     ...ofPipes(given, boiler, reachMm, local),
   ];
 }

@@ -1,11 +1,12 @@
 import { openingBox } from '../../geometry/opening-box.ts';
 import type { RoomFace } from '../../geometry/rooms.ts';
-import { intoWall, outOfWall } from '../../geometry/wall-frame.ts';
+import { outOfWall } from '../../geometry/wall-frame.ts';
 import type { Opening, Room } from '../../plan/records/building.ts';
 import type { Given } from '../given.ts';
 import { openingsOf } from './obstacles.ts';
 import { isBathroom, isCupboard } from './room-kinds.ts';
 import { faceOf, roomOf, type Sited } from './sited.ts';
+import { wallsRound } from './walls-round.ts';
 
 /** Just past a face of a wall: in the room and not on its edge. */
 const PAST_MM = 20;
@@ -18,11 +19,8 @@ export interface Way {
 
 /** Doors, archways and vents in the walls round a space. */
 export function waysOf(given: Given, storey: string, face: RoomFace): Way[] {
-  return Object.values(given.plan.walls).flatMap((wall) => {
-    if (wall.storey !== storey || !given.network.alive.has('walls', wall.id)) return [];
-    const touches = face.outline.some((p) => Math.abs(intoWall(wall, { ...p, z: 0 }).v) <= wall.thicknessMm / 2 + 1);
-    if (!touches) return [];
-    return openingsOf(given, wall.id).flatMap((opening): Way[] => {
+  return wallsRound(given, storey, face).flatMap((wall) =>
+    openingsOf(given, wall.id).flatMap((opening): Way[] => {
       const box = openingBox(given.plan, opening.id);
       if (!box || opening.kind === 'window') return [];
       const middle = (box.fromMm + box.toMm) / 2;
@@ -30,8 +28,8 @@ export function waysOf(given: Given, storey: string, face: RoomFace): Way[] {
       const [left, right] = [off, -off].map((v) => faceOf(given, storey, outOfWall(wall, middle, v)));
       if (left !== face && right !== face) return [];
       return [{ opening, beyond: (left === face ? right : left) ?? null }];
-    });
-  });
+    }),
+  );
 }
 
 export interface InBathroom {

@@ -45,6 +45,17 @@ export function site(given: Given, point: Point): Sited | undefined {
   return { point, body, middle, face, room: roomOf(given, face) };
 }
 
+/** By the closed space they stand in; those in none are together. */
+export function byFace(all: readonly Sited[]): ReadonlyMap<RoomFace | null, readonly Sited[]> {
+  const made = new Map<RoomFace | null, Sited[]>();
+  for (const sited of all) {
+    const row = made.get(sited.face);
+    if (row) row.push(sited);
+    else made.set(sited.face, [sited]);
+  }
+  return made;
+}
+
 const byKind = new WeakMap<Given, ReadonlyMap<string, readonly Point[]>>();
 
 /** Standing points of a kind, in the order of the plan. */

@@ -5,7 +5,7 @@ import type { Given } from '../../given.ts';
 import { atPlace } from '../../places.ts';
 import { midSentence, sayPoint } from '../../say-names.ts';
 import { isBathroom } from '../../space/room-kinds.ts';
-import { isNewPoint, newBoilers, type Sited, site, standing } from '../../space/sited.ts';
+import { byFace, isNewPoint, newBoilers, type Sited, site, standing } from '../../space/sited.ts';
 import { nearZone, type Wet, wetsOf, ZONE_2_MM } from '../../space/zones.ts';
 import { add, inRoom, walled } from './houses.ts';
 
@@ -26,7 +26,7 @@ function meet(given: Given, wet: Wet, thing: Sited, params: Params): Met[] {
   const { zone2, socket, newest } = params;
   if (zone2.is !== 'known' || socket.is !== 'known' || newest.is !== 'known') return [];
   if (!isNewPoint(given, wet.of.point) && !isNewPoint(given, thing.point)) return [];
-  if (thing.point.storey !== wet.of.point.storey || thing.face !== wet.of.face) return [];
+  if (thing.point.storey !== wet.of.point.storey) return [];
   const { mm, low } = nearZone(wet, thing);
   if (thing.point.kind === 'socket' && thing.point.fields.shaver !== true) {
     if (mm >= socket.lo) return [];
@@ -51,8 +51,9 @@ function meet(given: Given, wet: Wet, thing: Sited, params: Params): Met[] {
 
 /** A bathroom that gets a boiler, and no bath or shower in it: its zones lie somewhere. */
 function undrawn(given: Given): Fault[] {
+  const wet = new Set(wetsOf(given).map((w) => w.of.face));
   return newBoilers(given).flatMap(({ point, body, room, face }): Fault[] => {
-    if (!room || !isBathroom(room) || wetsOf(given).some((w) => w.of.face === face)) return [];
+    if (!room || !isBathroom(room) || wet.has(face)) return [];
     return [
       {
         outcome: 'cantTell',
@@ -68,9 +69,9 @@ function undrawn(given: Given): Fault[] {
 function judge(given: Given, params: Params): Fault[] {
   const wets = wetsOf(given);
   if (wets.length === 0) return undrawn(given);
-  const things = WIRED.flatMap((kind) => standing(given, kind)).flatMap((p) => site(given, p) ?? []);
+  const things = byFace(WIRED.flatMap((kind) => standing(given, kind)).flatMap((p) => site(given, p) ?? []));
   const faults = wets.flatMap((wet): Fault[] => {
-    const met = things.flatMap((thing) => meet(given, wet, thing, params));
+    const met = (things.get(wet.of.face) ?? []).flatMap((thing) => meet(given, wet, thing, params));
     const worst = [...met].sort(
       (a, b) => Number(a.fault.outcome === 'note') - Number(b.fault.outcome === 'note') || a.mm - b.mm,
     )[0];

@@ -17,7 +17,7 @@ const MM = 1000;
 
 /** One line of a limit in metres: what it is, and how the length stands to it. */
 function against(label: string, lengthM: number, most: Figure): WorkingStep {
-  if (most.is !== 'known') return step(label, most.say, null);
+  if (most.is !== 'known') return step(label, 'no figure for this size', null);
   const over = lengthM > most.lo ? `${lengthM} m is over it` : `${lengthM} m is within it`;
   return step(label, over, quantityOf(most), citesOf(most.cite));
 }
@@ -25,7 +25,7 @@ function against(label: string, lengthM: number, most: Figure): WorkingStep {
 function limits({ tube, lengthM, end }: DeadLegAsk): { steps: WorkingStep[]; notes: string[] } {
   if (end === 'capped') {
     const stub = figure('hot-lagging-limits', 'stub', 'mm');
-    if (stub.is !== 'known') return { steps: [step('The tee itself', stub.say, null)], notes: [] };
+    if (stub.is !== 'known') return { steps: [step('The tee itself', 'no figure', null)], notes: [] };
     const metres: Figure = { ...stub, lo: stub.lo / MM, hi: (stub.hi ?? stub.lo) / MM, value: stub.lo / MM };
     return {
       steps: [against('A stub as long as the tee itself', lengthM, { ...metres, unit: 'm', digits: 2 })],

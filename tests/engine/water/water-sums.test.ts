@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type SumValues, sums } from '../../../src/engine/evaluate.ts';
+import type { SumValues } from '../../../src/engine/define-sum.ts';
+import { sums } from '../../../src/engine/evaluate.ts';
 
 const work = (id: string, values: SumValues) => {
   const sum = sums.get(id);

@@ -21,6 +21,7 @@ const fields = [
   expansionField,
   ...preheatFields,
   ...fromSheet(
+    numberField('coilLitres', 'Heating water in the coil', 'litres', { max: 100 }),
     numberField('inletMaxBar', 'Cold inlet, highest pressure', 'bar', { max: 20 }),
     numberField('inletMaxC', 'Inlet water, warmest', '°C', {
       max: 110,

@@ -12,9 +12,8 @@ export interface Temps extends DesignTemps {
 
 const usual = (column: string): number => constant('heating-design', 'usual', column);
 
-/** Design temperatures of a job: as told, else the usual pair; of one told the other by the usual difference. */
-export function designTemps(plan: Plan): Temps {
-  const { designFlowC, designReturnC } = plan.basis;
+/** As told, else the usual pair; of one told the other by the usual difference, degrees. */
+export function tempsOf(designFlowC: number | null, designReturnC: number | null): Temps {
   const both = designFlowC !== null && designReturnC !== null && designFlowC > designReturnC;
   const flowC = designFlowC ?? (designReturnC === null ? usual('flowC') : designReturnC + usual('differenceK'));
   const returnC = both ? designReturnC : flowC - usual('differenceK');
@@ -27,3 +26,6 @@ export function designTemps(plan: Plan): Temps {
     cites: both ? [] : [cite],
   };
 }
+
+/** Design temperatures of a job. */
+export const designTemps = (plan: Plan): Temps => tempsOf(plan.basis.designFlowC, plan.basis.designReturnC);

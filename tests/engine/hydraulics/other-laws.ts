@@ -24,8 +24,9 @@ export function programFriction(re: number, rough: number): number {
   return x1 + r * (x2 + r * (x3 + x4));
 }
 
-/** 32.2 ft/s2, the gravity of the same program. */
-export const PROGRAM_GRAVITY = 32.2 * 0.3048;
+/** ft/s2, the gravity of the same program. */
+export const PROGRAM_GRAVITY_FT = 32.2;
+export const PROGRAM_GRAVITY = PROGRAM_GRAVITY_FT * 0.3048;
 
 export const programMethod = (viscosityM2PerS: number): NetMethod => ({
   friction: programFriction,

@@ -1,5 +1,5 @@
 import { defineItem } from '../define-item.ts';
-import { yesNoField } from '../field-specs.ts';
+import { numberField, yesNoField } from '../field-specs.ts';
 import { line, ring } from '../symbol-parts.ts';
 
 export default defineItem({
@@ -10,6 +10,9 @@ export default defineItem({
   stands: ['inline'],
   equivalentLength: null,
   listName: 'circulating pump',
-  fields: [yesNoField('hasValves', 'Pump valves fitted')],
-  defaults: { hasValves: null },
+  fields: [
+    yesNoField('hasValves', 'Pump valves fitted'),
+    numberField('headKPa', 'Head', 'kPa', { max: 150, help: 'At the design flow, from its curve.' }),
+  ],
+  defaults: { hasValves: null, headKPa: null },
 });

@@ -37,7 +37,7 @@ export interface HeatCircuit {
   readonly index: HeatWay | null;
   /** kPa of the index way: its pipes, and its load where that is told. */
   readonly lost: Quantity | null;
-  /** kPa the boiler's pump leaves at the design flow. */
+  /** kPa the boiler's own pump leaves at the design flow, else those drawn on the index way; null where neither is told. */
   readonly head: number | null;
   readonly balance: Balance | null;
   /** Pipes of it, each once, flow before return. */
@@ -113,6 +113,11 @@ export function lossOf(w: HeatWay, pipes: Quantity = w.pipes): Quantity {
   return w.closed ? all : { ...all, hi: null, value: null };
 }
 
+function pumpsOn(way: HeatWay | null): number | null {
+  const head = (way?.sections ?? []).reduce((sum, s) => sum + s.inLine.pumpKPa, 0);
+  return head > 0 ? head : null;
+}
+
 function circuitOf(given: Given, system: HeatingSystem, vertex: string, boiler: Point): HeatCircuit {
   const loads = system.loads.from(vertex);
   const home = homeOf(system, boiler.id);
@@ -140,7 +145,7 @@ function circuitOf(given: Given, system: HeatingSystem, vertex: string, boiler: 
     ways,
     index,
     lost: index && lossOf(index),
-    head: typeof head === 'number' ? head : null,
+    head: typeof head === 'number' ? head : pumpsOn(index),
     balance: balance(asked, (system.temps.flowC + system.temps.returnC) / 2),
   };
 }

@@ -17,6 +17,8 @@ export interface InLine {
   /** "3 elbow, 1 tee-branch": what was counted. */
   readonly say: string;
   readonly assumed: readonly string[];
+  /** Head of the pumps that stand in it, kPa; 0 without one, or where it is not told. */
+  readonly pumpKPa: number;
 }
 
 const SOLDERED = new Set(['endFeed', 'solderRing']);
@@ -78,6 +80,7 @@ export function heatingFittings(network: Network, trace: Trace): (section: Secti
     const kvs: Quantity[] = [];
     const assumed: string[] = [];
     const counts = new Map<string, number>();
+    let pumpKPa = 0;
     const add = (q: Quantity | null, word: string): void => {
       if (q === null) return;
       metres.push(q);
@@ -102,6 +105,7 @@ export function heatingFittings(network: Network, trace: Trace): (section: Secti
           });
       }
       for (const item of items.get(leg) ?? []) {
+        if (item.kind === 'pump' && typeof item.fields.headKPa === 'number') pumpKPa += item.fields.headKPa;
         const factor = kvOf(item);
         const kind = itemKinds.get(item.kind);
         const word = kind?.label.toLowerCase() ?? item.kind;
@@ -115,6 +119,6 @@ export function heatingFittings(network: Network, trace: Trace): (section: Secti
       }
     }
     const say = [...counts].map(([word, n]) => sayCount(word, n)).join(', ');
-    return { metres: total(metres, 'm', 2), kvs, say, assumed };
+    return { metres: total(metres, 'm', 2), kvs, say, assumed, pumpKPa };
   };
 }

@@ -1,7 +1,7 @@
 import type { Quantity } from '../../report/quantity.ts';
 import { kvLossPa } from '../hydraulics/fitting-loss.ts';
 import type { Regime } from '../hydraulics/friction.ts';
-import { roughnessOf, tubeLoss } from '../hydraulics/tube-loss.ts';
+import { roughnessOf, type TubeLoss, tubeLoss } from '../hydraulics/tube-loss.ts';
 import { waterAt } from '../hydraulics/water.ts';
 import { middle, rising, total } from './spread.ts';
 
@@ -40,7 +40,15 @@ export function pipeLoss(ask: PipeAsk): PipeLoss | null {
   const roughnessMm = roughnessOf(ask.tubeKind);
   if (roughnessMm === null || waterAt(ask.tC) === null) return null;
   const { boreMm, tC } = ask;
-  const at = (flowKgPerS: number) => tubeLoss({ flowKgPerS, boreMm, roughnessMm: middle(roughnessMm), tC });
+  // Ends and best of a flow are often one figure, and each is asked for its velocity and for its loss.
+  const known = new Map<number, TubeLoss | null>();
+  const at = (flowKgPerS: number): TubeLoss | null => {
+    const found = known.get(flowKgPerS);
+    if (found !== undefined) return found;
+    const loss = tubeLoss({ flowKgPerS, boreMm, roughnessMm: middle(roughnessMm), tC });
+    known.set(flowKgPerS, loss);
+    return loss;
+  };
   const paPerM = rising([ask.flow], 'Pa/m', 0, (f) => at(f)?.paPerM ?? 0);
   const metres = total([ask.lengthM, ask.fittingsM], 'm', 1);
   const tube = rising([paPerM, metres], 'kPa', 2, (pa, m) => (pa * m) / 1000);

@@ -174,7 +174,7 @@ export function assumedRows(system: HeatingSystem, circuits: readonly HeatCircui
       ? []
       : [
           assumed(
-            `Heat not told of ${sayAll(untold.map((l) => midSentence(l.name)))}: no more than the boiler gives.`,
+            `Heat not told of ${sayAll(untold.map((l) => midSentence(l.name)))}: ${system.bound === null ? 'nor what the boiler gives' : `no more than the ${sayFigures({ ...system.bound, lo: system.bound.hi ?? 0 })} kW of the boiler`}.`,
             untold.map((l) => l.point),
           ),
         ]),

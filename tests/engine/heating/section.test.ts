@@ -36,7 +36,11 @@ describe('the chapter of heating', () => {
     const made = written(primaries({ heatingKw: null, boiler: { outputKw: null } }));
     expect(made.answer).toBe('heat not told');
     expect(of(made.rows, 'assumed').map((r) => r.say)).toContain(
-      'Heat not told of old tails: no more than the boiler gives.',
+      'Heat not told of old tails: nor what the boiler gives.',
+    );
+    const bounded = written(primaries({ heatingKw: null }));
+    expect(of(bounded.rows, 'assumed').map((r) => r.say)).toContain(
+      'Heat not told of old tails: no more than the 24.0 kW of the boiler.',
     );
   });
 

@@ -172,3 +172,27 @@ describe('made or run another way', () => {
     expect(primariesOf(only(house)).map((s) => s.section.service)).toEqual(['heatingFlow', 'heatingReturn']);
   });
 });
+
+describe('the head left', () => {
+  const withPump = (boiler: number | null, pump: number | null): number | null => {
+    const plan = primaries({ boiler: { type: 'heatOnly', pumpHeadLeftKPa: boiler } });
+    const node = Object.values(plan.nodes).find((n) => n.place.on === 'storey');
+    plan.items.pump = {
+      id: 'pump',
+      kind: 'pump',
+      name: '',
+      node: node?.id ?? '',
+      along: null,
+      option: 'A',
+      sureness: 'seen',
+      fields: { hasValves: null, headKPa: pump },
+    };
+    return only(drawn(plan)).head;
+  };
+
+  test('is that of the boiler, else of the pump that is drawn', () => {
+    expect(withPump(20, 30)).toBe(20);
+    expect(withPump(null, 30)).toBe(30);
+    expect(withPump(null, null)).toBeNull();
+  });
+});

@@ -11,6 +11,15 @@ import { wallsRound } from './walls-round.ts';
 
 export type AlarmAsk = 'walls' | 'ceiling' | 'heads' | 'nearest' | 'furthest';
 
+/** Where each is measured to, inside a sentence. */
+export const SAY_ALARM: Readonly<Record<AlarmAsk, string>> = {
+  walls: 'from the nearest wall',
+  ceiling: 'below the ceiling',
+  heads: 'above the tops of doors and windows',
+  nearest: 'along the floor from what it watches',
+  furthest: 'along the floor from what it watches',
+};
+
 /** One distance of an alarm beside what is wanted of it, both in mm. */
 export interface AlarmDistance {
   readonly ask: AlarmAsk;
@@ -121,9 +130,8 @@ function watch(given: Given, appliance: Sited, alarms: Alarms): Watched {
     .map((alarm) => ({ alarm, distances: alarmDistances(given, alarm, appliance) }))
     .sort((a, b) => faults(a.distances) - faults(b.distances));
   if (best) return { appliance, is: 'here', ...best };
-  // An appliance or an alarm that no walls are closed round may well have the other in its room.
-  const open = appliance.face ? (alarms.in.get(null) ?? []) : alarms.all;
-  const unclear = open.find((a) => a.point.storey === storey);
+  // Where no walls close a room round the appliance nobody can tell what is in it.
+  const unclear = appliance.face ? undefined : alarms.all.find((a) => a.point.storey === storey);
   if (unclear) return { appliance, is: 'unclear', alarm: unclear, distances: [] };
   const [other] = alarms.all;
   return { appliance, is: other ? 'elsewhere' : 'none', alarm: other ?? null, distances: [] };

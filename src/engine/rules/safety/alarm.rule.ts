@@ -1,0 +1,131 @@
+import { type Figure, figure } from '../../../reference/figure.ts';
+import { sayFigures } from '../../../report/quantity.ts';
+import { defineRule, type Fault } from '../../define-rule.ts';
+import { example } from '../../example.ts';
+import type { Given } from '../../given.ts';
+import { atPlace } from '../../places.ts';
+import { midSentence, sayPoint } from '../../say-names.ts';
+import { type AlarmDistance, SAY_ALARM, type Watched, watched } from '../../space/alarm-place.ts';
+import { add, inRoom, setBoiler } from '../space/houses.ts';
+
+type Params = { readonly nearest: Figure; readonly furthest: Figure; readonly below: Figure; readonly walls: Figure };
+
+/** By how much a distance misses, mm: where several do, the one that misses by most is told. */
+const missBy = ({ found, wanted, wantedIs }: AlarmDistance): number =>
+  wantedIs === 'atLeast' ? wanted.lo - (found.hi ?? found.lo) : found.lo - wanted.lo;
+
+function misplaced({ distances, alarm, appliance }: Watched, given: Given): Fault[] {
+  const faults = distances.filter((d) => !d.ok).sort((a, b) => missBy(b) - missBy(a));
+  const [worst] = faults;
+  if (!worst || !alarm) return [];
+  return [
+    {
+      outcome: 'check',
+      say: 'place',
+      ids: [appliance.point.id, alarm.point.id],
+      at: atPlace(alarm.point.storey, alarm.body.frame.origin),
+      words: {
+        alarm: sayPoint(given.plan, alarm.point.id),
+        name: midSentence(sayPoint(given.plan, appliance.point.id)),
+        found: sayFigures(worst.found),
+        where: SAY_ALARM[worst.ask],
+        wanted: `${worst.wantedIs === 'atLeast' ? 'at least' : 'at most'} ${sayFigures(worst.wanted)}`,
+      },
+      found: worst.found,
+      wanted: worst.wanted,
+      wantedIs: worst.wantedIs,
+      more: faults.length - 1,
+    },
+  ];
+}
+
+function ofAppliance(given: Given, w: Watched): Fault[] {
+  if (w.is === 'here') return misplaced(w, given);
+  const { point, body } = w.appliance;
+  const shared = {
+    ids: [point.id],
+    at: atPlace(point.storey, body.frame.origin),
+    words: { name: midSentence(sayPoint(given.plan, point.id)) },
+  };
+  if (w.is === 'none') return [{ outcome: 'check', ...shared }];
+  if (w.is === 'elsewhere') return [{ outcome: 'check', say: 'elsewhere', ...shared }];
+  return [{ outcome: 'cantTell', ...shared, missing: ['walls that close the room of both'] }];
+}
+
+const alarmAt = (x: number, y: number, z: number, fields = {}) =>
+  add(inRoom({}), 'co-alarm', 'alarm', [x, y, z], fields, 'A', 0);
+
+/** A boiler and an alarm on one storey, and no walls. */
+const inTheOpen = () => add(setBoiler(example().plan, 1500), 'co-alarm', 'alarm', [1500, 2000, 2150]);
+
+export default defineRule<Params>({
+  id: 'safety/alarm',
+  topic: 'safety',
+  since: '2',
+  basis: 'requirement',
+  lifeSafety: true,
+  cites: [
+    { source: 'alarm-amendment-2022', clause: 'a new or replaced fixed appliance that burns fuel, cookers left out' },
+    {
+      source: 'alarm-consultation-article',
+      clause: 'position, wording before the 2022 edition',
+      table: 'alarm-place',
+    },
+  ],
+  needs: ['where the alarm is', 'walls round the room'],
+  params: () => ({
+    nearest: figure('alarm-place', 'nearest', 'mm'),
+    furthest: figure('alarm-place', 'furthest', 'mm'),
+    below: figure('alarm-place', 'below ceiling', 'mm'),
+    walls: figure('alarm-place', 'from walls', 'mm'),
+  }),
+  judge: (given) => watched(given).flatMap((w) => ofAppliance(given, w)),
+  say: {
+    fault: {
+      title: 'No carbon monoxide alarm is drawn for the {name}',
+      why: 'England asks for one in the room of every new or replaced fixed appliance that burns fuel; cookers are left out.',
+      todo: 'Draw the one that is there, or put one in the price; elsewhere local rules go first.',
+    },
+    elsewhere: {
+      title: 'No carbon monoxide alarm in the room of the {name}',
+      why: 'One is drawn elsewhere. It wakes nobody in time if the fumes come out behind a shut door.',
+      todo: 'Put one in the same room, or move that one there.',
+    },
+    place: {
+      title: '{alarm} is {found} mm {where}, and {wanted} is wanted',
+      why: 'It watches the {name}. In dead air, or too near or far, it sounds late. The wording since 2022 was not read.',
+      todo: "Move it, unless the alarm's own instructions say otherwise: they go first.",
+    },
+    cantTell: {
+      title: "Can't tell whether an alarm stands in the room of the {name}",
+      why: 'Carbon monoxide must be noticed where it comes out. Not known: {missing}.',
+      todo: 'Draw the walls until the room closes.',
+    },
+    pass: 'Each new appliance that burns gas has an alarm in its room, well placed as far as the drawing knows.',
+  },
+  examples: [
+    { name: 'on the far wall, high', given: () => alarmAt(1500, 2460, 2150), expect: 'pass' },
+    { name: 'in the middle of the ceiling', given: () => alarmAt(1500, 1600, 2360), expect: 'pass' },
+    { name: 'nowhere', given: () => inRoom({}), expect: 'check' },
+    {
+      name: 'in another room',
+      given: () => add(inRoom({}), 'co-alarm', 'alarm', [5000, 1500, 2150]),
+      expect: 'check',
+    },
+    {
+      name: 'right under the ceiling',
+      given: () => alarmAt(1500, 2460, 2270, { on: 'wall' }),
+      expect: 'check',
+      found: { lo: 50, hi: 50, tolerance: 0.01 },
+      from: 'ceiling 2400, top of the alarm 2270 and 80',
+    },
+    {
+      name: 'too near its boiler',
+      given: () => alarmAt(1500, 900, 1500, { on: 'shelf' }),
+      expect: 'check',
+      found: { lo: 560, hi: 560, tolerance: 0.01 },
+      from: 'front of the case at 300, back of the alarm at 860',
+    },
+    { name: 'where no walls close a room', given: inTheOpen, expect: 'cantTell' },
+  ],
+});

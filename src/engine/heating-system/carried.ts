@@ -20,7 +20,11 @@ function capped(q: Quantity, most: Quantity | null): Quantity {
 export function carried(loads: readonly HeatLoad[] | null, most: Quantity | null): Quantity {
   if (loads === null) return capped({ ...none, hi: null, value: null }, most);
   const zones = new Map<string | null, Quantity[]>();
-  for (const load of loads) zones.set(load.zone, [...(zones.get(load.zone) ?? []), told(load)]);
+  for (const load of loads) {
+    const zone = zones.get(load.zone);
+    if (zone) zone.push(told(load));
+    else zones.set(load.zone, [told(load)]);
+  }
   const always = sum(zones.get(null) ?? []);
   const branches = [...zones].filter(([zone]) => zone !== null).map(([, of]) => sum(of));
   const together = sum([always, ...branches]);

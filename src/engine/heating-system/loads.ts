@@ -98,7 +98,6 @@ function pairReturns(network: Network, loads: readonly HeatLoad[], sources: read
 export function findLoads(network: Network, flow: Trace | undefined, back: Trace | undefined): Loads {
   const ends = endsBySource(flow);
   const endAt = new Map((flow?.ends ?? []).map((e) => [e.vertex, e]));
-  const known = new Map<string, readonly HeatLoad[]>();
   const at = (vertex: string, zone: string | null, via: readonly string[]): readonly HeatLoad[] => {
     const end = endAt.get(vertex);
     const point = end && network.plan.points[end.point];
@@ -116,14 +115,17 @@ export function findLoads(network: Network, flow: Trace | undefined, back: Trace
   const backOf = new Map([...paired].flatMap(([v, ls]) => ls.map((l) => [l.id, v] as const)));
   const byId = new Map(all.map((l) => [l.id, { ...l, back: backOf.get(l.id) ?? null }]));
   const fetch = (ls: readonly HeatLoad[]): HeatLoad[] => ls.flatMap((l) => byId.get(l.id) ?? []);
-  const once = (key: string, make: () => readonly HeatLoad[]): readonly HeatLoad[] => {
-    const found = known.get(key) ?? fetch(make());
-    known.set(key, found);
-    return found;
+  const once = (make: (key: string) => readonly HeatLoad[]) => {
+    const known = new Map<string, readonly HeatLoad[]>();
+    return (key: string): readonly HeatLoad[] => {
+      const found = known.get(key) ?? fetch(make(key));
+      known.set(key, found);
+      return found;
+    };
   };
   return {
-    from: (source) => once(`from ${source}`, () => (ends.get(source) ?? []).flatMap((e) => at(e, null, []))),
-    at: (end) => once(`at ${end}`, () => at(end, null, [])),
+    from: once((source) => (ends.get(source) ?? []).flatMap((e) => at(e, null, []))),
+    at: once((end) => at(end, null, [])),
     backAt: (source) => {
       const point = network.vertices.get(source)?.point;
       if (point != null && network.plan.points[point]?.kind === NO_LOAD) return [];

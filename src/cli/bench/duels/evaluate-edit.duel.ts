@@ -4,6 +4,9 @@ import { calibration } from '../calibration.ts';
 import { defineDuel } from '../duel.ts';
 import { AFTER, demoPlan } from '../houses.ts';
 
+/** Steps made before the clock runs. */
+const WARM = 100;
+
 /** What happens after each step of a hand: the plan comes over as a copy, and all of it is evaluated. */
 export default defineDuel({
   id: 'evaluate-edit',
@@ -13,19 +16,18 @@ export default defineDuel({
   prepare() {
     let last = demoPlan('extension');
     let lift = 0;
-    evaluate(last, AFTER);
-    return {
-      ours() {
-        const next = structuredClone(last);
-        lift = lift === 5 ? -5 : 5;
-        for (const node of Object.values(next.nodes).slice(0, 2)) {
-          if (node.place.on === 'storey')
-            node.place.height.mm = (node.place.height.mm + lift) as typeof node.place.height.mm;
-        }
-        last = sameRecords(last, next);
-        return evaluate(last, AFTER);
-      },
-      peer: calibration,
+    const ours = () => {
+      const next = structuredClone(last);
+      lift = lift === 5 ? -5 : 5;
+      for (const node of Object.values(next.nodes).slice(0, 2)) {
+        if (node.place.on === 'storey')
+          node.place.height.mm = (node.place.height.mm + lift) as typeof node.place.height.mm;
+      }
+      last = sameRecords(last, next);
+      return evaluate(last, AFTER);
     };
+    // A hand makes many steps in a sitting, so the code is warm.
+    for (let i = 0; i < WARM; i++) ours();
+    return { ours, peer: calibration };
   },
 });

@@ -45,9 +45,9 @@ export function sayAll(of: readonly string[]): string {
   return of.length < 2 ? (of[0] ?? '') : `${of.slice(0, -1).join(', ')} and ${of[of.length - 1]}`;
 }
 
-/** A name inside a sentence: "the new combi", but "the WC" and "the B2 meter". */
+/** A name inside a sentence: "the new combi", "the en-suite shower", but "the WC", "the T-piece" and "the B2 meter". */
 export const midSentence = (name: string): string =>
-  /^\p{Lu}\p{Ll}+(\s|$)/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+  /^\p{Lu}\p{Ll}+(-\p{Ll}+)*([\s,]|$)/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 
 /** Capital at the start of a sentence. */
 export const sentence = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);

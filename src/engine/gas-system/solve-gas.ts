@@ -9,7 +9,7 @@ import { pressureLimit } from '../gas/pressure-limit.ts';
 import { type SectionDrop, sectionDrop } from '../gas/section-drop.ts';
 import type { PathSection } from '../gas/size-answers.ts';
 import { limitFor } from '../limits.ts';
-import { sayPoint, saySize, sentence } from '../say-names.ts';
+import { midSentence, sayPoint, saySize, sentence } from '../say-names.ts';
 import { applianceLoad } from './appliance-load.ts';
 import type { FittingCounts } from './section-fittings.ts';
 import { sectionFlows } from './section-flows.ts';
@@ -73,7 +73,8 @@ function labelOf(network: Network, section: Section): string {
     if (v?.point) return sayPoint(network.plan, v.point);
     return (v?.edges.length ?? 0) > 2 ? 'tee' : 'change of size';
   };
-  return sentence(`${place(section.from)} to ${place(section.to)}, ${saySize(section.tube)}`);
+  const ends = sentence(`${place(section.from)} to ${midSentence(place(section.to))}`);
+  return section.tube.size === null ? ends : `${ends}, ${saySize(section.tube)}`;
 }
 
 function appliancesOf(

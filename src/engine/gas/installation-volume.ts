@@ -2,6 +2,7 @@ import { constant, figure } from '../../reference/figure.ts';
 import { tube } from '../../reference/tubes.ts';
 import { addQuantities, againstMost, exact, leastSure, type Quantity, type Verdict } from '../../report/quantity.ts';
 import type { Cite, Working, WorkingStep } from '../../report/working.ts';
+import { midSentence } from '../say-names.ts';
 import { anything, best } from './interval.ts';
 import { citesOf, figures, quantityOf, step } from './said.ts';
 
@@ -55,7 +56,7 @@ function volumeOf(
   const volumes = pipes.map((pipe): Quantity => {
     const per = perMetre(pipe);
     if (pipe.lengthM.hi === null) missing.push(`length of ${pipe.label}`);
-    if (!per) missing.push(`size of ${pipe.label}`);
+    if (!per) missing.push(`the size of a pipe (${midSentence(pipe.label)})`);
     if (!per) return anything('m3', 4, pipe.lengthM.sureness);
     const { lo, hi } = pipe.lengthM;
     const middle = best(pipe.lengthM);

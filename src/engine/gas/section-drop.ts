@@ -2,7 +2,7 @@ import { type Editions, edition, editionsOf } from '../../reference/tables.ts';
 import { type TubeSize, tube } from '../../reference/tubes.ts';
 import { between, leastSure, type Quantity } from '../../report/quantity.ts';
 import type { Working } from '../../report/working.ts';
-import { sayTubeKind } from '../say-names.ts';
+import { midSentence, sayTubeKind } from '../say-names.ts';
 import { bestOf, bothMethods } from './both-methods.ts';
 import { effectiveLength, type FittingCount } from './equivalent-length.ts';
 import type { GasKind } from './heat-input.ts';
@@ -50,7 +50,10 @@ function missingOf(
 ): string[] {
   const missing: string[] = [];
   const kind = sayTubeKind({ kind: ask.tubeKind, size: ask.size });
-  if (!found) missing.push(ask.size === null ? `size of ${ask.label}` : `dimensions of ${kind} ${ask.size}`);
+  if (!found)
+    missing.push(
+      ask.size === null ? `the size of a pipe (${midSentence(ask.label)})` : `dimensions of ${kind} ${ask.size}`,
+    );
   if (ask.lengthM.hi === null) missing.push(`length of ${ask.label}`);
   if (ask.flow.hi === null) missing.push(`flow in ${ask.label}`);
   if (physical?.pastLaw) missing.push(`a friction law for so great a flow in ${ask.label}`);

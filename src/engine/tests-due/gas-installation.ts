@@ -3,6 +3,7 @@ import { addQuantities, type Quantity } from '../../report/quantity.ts';
 import { installationVolume } from '../gas/installation-volume.ts';
 import type { GasSection } from '../gas-system/solve-gas.ts';
 import type { Given } from '../given.ts';
+import { midSentence } from '../say-names.ts';
 
 /** What a tightness test and a purge ask of the drawing. */
 export interface GasInstallation {
@@ -52,7 +53,9 @@ export function gasInstallation(given: Given): GasInstallation | null {
     volumeM3: byTable.result,
     assumedM3: assumed.length === 0 ? null : addQuantities(assumed),
     missing: byTable.missing.map((m) =>
-      m.replace(/ of (\d+)$/, (_, i: string) => ` of ${pipes[Number(i)]?.name ?? i}`),
+      m
+        .replace(/\((\d+)\)$/, (_, i: string) => `(${midSentence(pipes[Number(i)]?.name ?? i)})`)
+        .replace(/ of (\d+)$/, (_, i: string) => ` of ${midSentence(pipes[Number(i)]?.name ?? i)}`),
     ),
   };
 }

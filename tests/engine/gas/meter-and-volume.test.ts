@@ -57,7 +57,7 @@ describe('installation volume', () => {
   it('an unknown size or meter leaves the low side only, and is named', () => {
     const found = installationVolume([pipe('22', 10), { ...pipe(null, 3), label: 'old pipe' }], null);
     expect(found.byTable.result).toBeNull();
-    expect(found.byTable.missing).toEqual(['size of old pipe', 'size of the meter']);
+    expect(found.byTable.missing).toEqual(['the size of a pipe (old pipe)', 'size of the meter']);
     expect(found.verdict).toBe('cantTell');
     expect(installationVolume([pipe('22', 10)], 'G2.5').byTable.missing).toEqual(['volume of meter G2.5']);
   });

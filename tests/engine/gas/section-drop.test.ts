@@ -95,7 +95,7 @@ describe('what is not known', () => {
   it('an unknown size leaves the low side only and is named', () => {
     const found = sectionDrop(section(null, 5, 2, m3PerH(3), { label: 'old pipe' }));
     expect(found.drop).toMatchObject({ lo: 0, hi: null, value: null });
-    expect(found.working).toMatchObject({ result: null, missing: ['size of old pipe'] });
+    expect(found.working).toMatchObject({ result: null, missing: ['the size of a pipe (old pipe)'] });
   });
 
   it('with it the whole path is only known from below, by its other sections', () => {
@@ -105,7 +105,7 @@ describe('what is not known', () => {
     ]);
     expect(whole.drop.lo).toBeGreaterThan(0.4);
     expect(whole.drop.hi).toBeNull();
-    expect(whole.working.missing).toEqual(['size of old pipe']);
+    expect(whole.working.missing).toEqual(['the size of a pipe (old pipe)']);
   });
 
   it('an open length, an open flow, a tube with no bore: low side only', () => {

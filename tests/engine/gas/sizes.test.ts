@@ -32,7 +32,7 @@ describe('sizes', () => {
       1,
     );
     expect(answers.map((a) => a.verdict)).toEqual(['cantTell', 'cantTell', 'cantTell', 'cantTell']);
-    expect(answers[1]).toMatchObject({ metresLeft: null, missing: ['size of old pipe'] });
+    expect(answers[1]).toMatchObject({ metresLeft: null, missing: ['the size of a pipe (old pipe)'] });
   });
 });
 

@@ -70,7 +70,29 @@ function saidOf(given: Given, pipe: TundishPipe, params: Params): Said[] {
   }
 }
 
+/** One thing to ask is asked once, however many pipes end so. */
+function askedOnce(all: readonly Fault[]): Fault[] {
+  const asked = new Map<string, Fault>();
+  return [
+    ...all.filter((f) => {
+      if (f.outcome !== 'cantTell') return true;
+      const key = `${f.say}|${f.missing?.join('|')}`;
+      const first = asked.get(key);
+      asked.set(
+        key,
+        first ? { ...first, more: (first.more ?? 0) + 1, legs: [...(first.legs ?? []), ...(f.legs ?? [])] } : f,
+      );
+      return false;
+    }),
+    ...asked.values(),
+  ];
+}
+
 function judge(given: Given, params: Params): Fault[] {
+  return askedOnce(allEnds(given, params));
+}
+
+function allEnds(given: Given, params: Params): Fault[] {
   return discharges(given).tundishPipes.flatMap((pipe): Fault[] => {
     const last = pipe.steps[pipe.steps.length - 1];
     if (!last || !isNew(pipe)) return [];

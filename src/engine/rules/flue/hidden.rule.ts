@@ -149,8 +149,8 @@ export default defineRule<Params>({
       todo: 'Take a way that shows, or make hatches so that all of it can be seen.',
     },
     toldOld: {
-      title: '{metres} m of the old flue to the {terminal} are hidden where nobody can look',
-      why: 'Without a way to look along it nobody can say that it is whole.',
+      title: '{metres} m of flue to the {terminal} are hidden where nobody can look',
+      why: 'It was there before, and without a way to look along it nobody can say that it is whole.',
       todo: 'It is for the engineer to judge before anything is left on it.',
     },
     cantTell: {

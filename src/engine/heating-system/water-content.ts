@@ -5,7 +5,7 @@ import type { Cite } from '../../report/working.ts';
 import type { Given } from '../given.ts';
 import { contentCite, litresByHeat, panelLitres, tubeLitres, usualLitres } from '../heating/content.ts';
 import { total } from '../heating/spread.ts';
-import { sayPoint, saySize, sayTubeKind, sentence } from '../say-names.ts';
+import { midSentence, sayPoint, saySize, sayTubeKind, sentence } from '../say-names.ts';
 import { heatOf } from './loads.ts';
 import { heatingTails, type WaterSystem, waterSystems } from './water-systems.ts';
 
@@ -163,7 +163,10 @@ function pointParts(given: Given, system: WaterSystem): WaterPart[] {
     if (!holder || !make) return [];
     // What lies behind is told once, at the flow.
     if (holder === 'behind' && flows.length > 0 && !onFlow(p) && told(p.fields.litresBehind) === null) return [];
-    return [{ holder, label: sayPoint(given.plan, p.id), ids: [p.id], ...make(p) }];
+    const name = sayPoint(given.plan, p.id);
+    const label =
+      holder === 'coil' ? `Coil of ${midSentence(name)}` : holder === 'behind' ? `Behind: ${midSentence(name)}` : name;
+    return [{ holder, label, ids: [p.id], ...make(p) }];
   });
 }
 

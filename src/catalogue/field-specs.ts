@@ -34,6 +34,9 @@ export const inputBasisField: FieldSpec = choiceField(
   'The data plate says which. Not told: both are tried.',
 );
 
+/** Of the pipe of a meter or stop tap that has no clamp drawn on it. */
+export const BONDING = { missing: 'looked for, not there', notNeeded: 'not needed, by an electrician' } as const;
+
 /** What was found or set in this house, and goes with no sheet. */
 export const found = (spec: FieldSpec): FieldSpec => ({ ...spec, survey: true });
 

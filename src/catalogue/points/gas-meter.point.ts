@@ -1,5 +1,5 @@
 import { definePoint } from '../define-point.ts';
-import { choiceField, numberField, textField } from '../field-specs.ts';
+import { BONDING, choiceField, found, numberField, textField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { boxed } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -13,6 +13,9 @@ const fields = [
   ),
   numberField('ratedM3PerH', 'Meter rated for', 'm3/h'),
   textField('seen', 'What was seen'),
+  found(yesNoField('controlReached', 'Emergency control in reach')),
+  found(yesNoField('controlTurns', 'Emergency control turns by hand')),
+  found(choiceField('bonding', 'Main bonding', BONDING, 'Only where no clamp is drawn.')),
 ];
 
 export default definePoint({

@@ -1,5 +1,5 @@
 import { definePoint } from '../define-point.ts';
-import { numberField, yesNoField } from '../field-specs.ts';
+import { BONDING, choiceField, found, numberField, yesNoField } from '../field-specs.ts';
 import { spoken } from '../say-point.ts';
 import { bowTie, line } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -9,6 +9,8 @@ const fields = [
   numberField('workingBar', 'Working pressure', 'bar', { max: 20 }),
   numberField('flowLPerMin', 'Flow at the first tap', 'litres a minute', { max: 100 }),
   yesNoField('turns', 'Turns off by hand'),
+  found(choiceField('incoming', 'Main comes in as', { metal: 'metal', plastic: 'plastic' })),
+  found(choiceField('bonding', 'Main bonding', BONDING, 'Only where no clamp is drawn.')),
 ];
 
 export default definePoint({

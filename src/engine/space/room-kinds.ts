@@ -5,8 +5,8 @@ const said = (room: Room): string => `${room.use} ${room.name}`;
 /** A room by what it is used for, else by what it is called: a cupboard in a bedroom is a cupboard. */
 export const isCupboard = (room: Room): boolean =>
   ['cupboard', 'airing', 'understairs'].includes(room.use) || (room.use === '' && /cupboard/i.test(room.name));
-export const isAiring = (room: Room): boolean =>
-  room.use === 'airing' || (isCupboard(room) && /airing/i.test(room.name));
+/** Told to be one that airs linen: a cupboard that is only called so may have been cleared for the boiler. */
+export const isAiring = (room: Room): boolean => room.use === 'airing';
 export const isBathroom = (room: Room): boolean =>
   !isCupboard(room) && /\bbath(room)?\b|\bshower\b|\ben-?suite\b|\bwet ?room\b/i.test(said(room));
 export const isBedroom = (room: Room): boolean =>

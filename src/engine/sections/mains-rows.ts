@@ -72,14 +72,22 @@ export const combiState = (c: CombiFlow): State =>
 export const sayGives = (q: Quantity): string =>
   q.lo === 0 && q.hi !== null ? `at most ${q.hi.toFixed(q.digits)}` : sayFigures(q);
 
-const HELD: Readonly<Record<string, string>> = {
-  check: 'the mains hold it back',
-  pass: 'the boiler holds it, the mains could give more',
-  note: 'mains and boiler are near each other',
-  cantTell: 'only one of boiler and mains is known',
-  none: 'only one of boiler and mains is known',
-  stop: '',
-};
+/** What binds: the mains, the heat of the boiler, or either within the doubt of the other. */
+function sayHeld({ makes, byMains, kw }: CombiFlow): string {
+  if (makes === null || byMains === null) return 'only one of boiler and mains is known';
+  const boiler = kw === null ? "the boiler's own flow holds it" : `the ${kw} kW of the boiler hold it`;
+  const most = makes.hi ?? makes.lo;
+  if (byMains.hi !== null && byMains.hi < makes.lo) return 'the mains hold it back';
+  if (byMains.lo >= most) return `${boiler}, the mains could give more`;
+  // All of what it can warm is below what was read; only whether that comes with pressure enough is open.
+  if (byMains.hi === null || most <= byMains.hi) {
+    const usual = makes.value === null ? sayFigures(makes) : makes.value.toFixed(makes.digits);
+    const { lo, hi, digits } = byMains;
+    const came = hi === null ? `${lo.toFixed(digits)} or more` : `up to ${hi.toFixed(digits)}`;
+    return `${boiler} at about ${usual}, where the mains bring ${came} if pressure is left`;
+  }
+  return 'mains and boiler are near each other';
+}
 
 export function combiRows(given: Given, c: CombiFlow): Row[] {
   const name = sayPoint(given.plan, c.point.id);
@@ -98,7 +106,7 @@ export function combiRows(given: Given, c: CombiFlow): Row[] {
             of: `hot water ${rise}, all of it at one tap`,
             figure: roundQuantity(c.gives),
             bar: { figure: roundQuantity(c.gives), limit: null, state },
-            say: HELD[state] ?? '',
+            say: sayHeld(c),
             room: null,
             ids,
           },

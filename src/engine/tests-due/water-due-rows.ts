@@ -1,4 +1,3 @@
-import { readingOf } from '../../catalogue/reading-kinds.ts';
 import { figure } from '../../reference/figure.ts';
 import { exact, type Quantity } from '../../report/quantity.ts';
 import type { Row } from '../../report/section.ts';
@@ -10,8 +9,10 @@ import type { Given } from '../given.ts';
 import { sayPoint } from '../say-names.ts';
 import { due, fact, labelOf, note, worked } from './row-makers.ts';
 import { metalMinutes, waterTestPressure } from './water-test.ts';
+import { type PressurePart, pressureParts, THE_MAIN } from './working-pressure.ts';
 
 const HEATING = new Set(['heatingFlow', 'heatingReturn']);
+const HOT_AND_COLD_PART = 'Hot and cold';
 const HOT_AND_COLD = new Set(['cold', 'balancedCold', 'hot', 'preheated']);
 /** Kinds nobody has read are neither: what is asked of them is asked when they are seen. */
 const METAL = new Set(['copper', 'copper-imperial', 'microbore', 'steel', 'csst', 'lead']);
@@ -24,7 +25,7 @@ function newTubes(given: Given, services: ReadonlySet<string>): ReadonlySet<stri
   return kinds;
 }
 
-function partRows(part: string, tubes: ReadonlySet<string>, working: Quantity | null): Row[] {
+function partRows(part: string, tubes: ReadonlySet<string>, working: Quantity | null, by = ''): Row[] {
   if (tubes.size === 0) return [];
   const minutes = metalMinutes();
   const kinds = [...tubes];
@@ -37,7 +38,7 @@ function partRows(part: string, tubes: ReadonlySet<string>, working: Quantity | 
   const times = figure('water-test', 'metal', 'times');
   const pressure =
     test.result || times.is !== 'known'
-      ? worked(labelOf('water', 'testBar'), test)
+      ? worked(labelOf('water', 'testBar'), test, `${test.steps.at(-1)?.how ?? ''}${by}`)
       : fact(
           labelOf('water', 'testBar'),
           null,
@@ -46,12 +47,20 @@ function partRows(part: string, tubes: ReadonlySet<string>, working: Quantity | 
   return [due('water', part), pressure, ...time, fact(labelOf('water', 'dropBar'), null, 'none, and no leak')];
 }
 
+/** Pipe of one pressure needs no other name than what it carries; of several each says what sets its own. */
+function hotAndColdRows({ bar, by, tubes }: PressurePart, alone: boolean): Row[] {
+  const behind = by === THE_MAIN ? `from ${by}` : `behind ${by}`;
+  const part = alone ? HOT_AND_COLD_PART : `${HOT_AND_COLD_PART}, ${behind}`;
+  const sets = by === THE_MAIN ? '' : `, as ${by} is set`;
+  return partRows(part, tubes, bar === null ? null : exact(bar, 'bar', 1, 'page'), sets);
+}
+
 /** What new water pipe is tested at, before a floor is closed over it. */
 export function waterRows(given: Given): Row[] {
-  const mains = readingOf(given.plan, 'mains-standing');
+  const parts = pressureParts(given, HOT_AND_COLD);
   const rows = [
     ...partRows('Heating', newTubes(given, HEATING), null),
-    ...partRows('Hot and cold', newTubes(given, HOT_AND_COLD), mains ? exact(mains.value, 'bar', 1, 'page') : null),
+    ...parts.flatMap((p) => hotAndColdRows(p, parts.length === 1)),
   ];
   if (rows.length > 0)
     rows.push(

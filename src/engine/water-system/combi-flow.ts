@@ -15,6 +15,8 @@ export interface CombiFlow {
   readonly point: Point;
   readonly isNew: boolean;
   readonly rise: Quantity | null;
+  /** Heat output for hot water; null where it is not told. */
+  readonly kw: number | null;
   readonly byHeat: Working | null;
   /** What its sheet says, at the rise of this house. */
   readonly bySheet: Quantity | null;
@@ -132,6 +134,7 @@ function work(given: Given, point: Point): CombiFlow {
     point,
     isNew: given.case.when === 'after' && point.option !== null,
     rise,
+    kw,
     byHeat,
     bySheet,
     makes,

@@ -93,7 +93,9 @@ describe('what is to be tested, read from the drawing', () => {
         for (const l of Object.values(p.legs)) if (l.run === 'g') l.tube.size = null;
       }),
     );
-    expect(under(unread.rows, 'Gas tightness', '')['Installation volume']).toMatch(/the size of a pipe \(gas meter to boiler\)/);
+    expect(under(unread.rows, 'Gas tightness', '')['Installation volume']).toMatch(
+      /the size of a pipe \(gas meter to boiler\)/,
+    );
   });
 
   it('takes the drop from what was read at the meter, and holds it beside the sheet', () => {

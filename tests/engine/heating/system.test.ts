@@ -12,7 +12,7 @@ import type { Plan } from '../../../src/plan/plan.ts';
 const drawn = (plan: Plan): Given => give(plan, { option: 'A', when: 'after' });
 const sectionsOf = (given: Given, service: string): HeatSection[] =>
   [...heatingOf(given).sections.values()].filter((s) => s.section.service === service);
-const only = (given: Given) => {
+const sole = (given: Given) => {
   const [circuit] = circuitsOfHeating(given);
   if (!circuit) throw new Error('no circuit');
   return circuit;
@@ -35,7 +35,7 @@ describe('two pipes and radiators', () => {
           expect(tails).toHaveLength(all.length);
           expect(most).toBeCloseTo(sum, 9);
           const heat = all.reduce((of, r) => of + r.kW, 0);
-          const whole = designFlow({ ...only(given).kW, value: heat, lo: heat, hi: heat }, heatingOf(given).temps);
+          const whole = designFlow({ ...sole(given).kW, value: heat, lo: heat, hi: heat }, heatingOf(given).temps);
           expect(most).toBeCloseTo(whole?.value ?? Number.NaN, 9);
         }
       }),
@@ -44,7 +44,7 @@ describe('two pipes and radiators', () => {
   });
 
   test('every way is closed, and loses no more than the index', () => {
-    const circuit = only(
+    const circuit = circuitOf(
       drawn(
         radiators([
           { at: 2000, kW: 2.5 },
@@ -96,8 +96,8 @@ describe('heat that nobody told', () => {
     }
     const given = drawn(plan);
     expect(sectionsOf(given, 'heatingReturn').map((s) => s.kW.value)).toEqual([9]);
-    expect(only(given).ways[0]?.closed).toBe(false);
-    expect(only(given).lost?.hi).toBeNull();
+    expect(sole(given).ways[0]?.closed).toBe(false);
+    expect(sole(given).lost?.hi).toBeNull();
   });
 });
 
@@ -144,20 +144,20 @@ describe('made or run another way', () => {
   const given = drawn(primaries({ metres: 10, boiler: { pumpHeadLeftKPa: 20 } }));
 
   test('primaries a size down and up: more loss and less, and the legs to change', () => {
-    const sizes = otherSizes(given, only(given));
+    const sizes = otherSizes(given, sole(given));
     expect(sizes.map((o) => o.size.label)).toEqual(['15', '22', '28']);
     expect(sizes.map((o) => o.chosen)).toEqual([false, true, false]);
     const lost = sizes.map((o) => o.lost.value ?? Number.NaN);
     expect(lost).toEqual([...lost].sort((a, b) => b - a));
-    expect(lost[1]).toBeCloseTo(only(given).lost?.value ?? Number.NaN, 9);
+    expect(lost[1]).toBeCloseTo(sole(given).lost?.value ?? Number.NaN, 9);
     expect(sizes[2]?.change.map((c) => c.leg).sort()).toEqual(['flow.1', 'flow.2', 'return.1', 'return.2']);
   });
 
   test('at 5 K four times the water, and about twelve times the loss', () => {
-    const at = otherDifferences(heatingOf(given), only(given));
+    const at = otherDifferences(heatingOf(given), sole(given));
     expect(at.map((o) => o.kelvin.lo)).toEqual([11, 5]);
     expect(at[1]?.times).toBeCloseTo(4, 1);
-    const ratio = (at[1]?.lost.value ?? 0) / (only(given).lost?.value ?? 1);
+    const ratio = (at[1]?.lost.value ?? 0) / (sole(given).lost?.value ?? 1);
     expect(ratio).toBeGreaterThan(10);
     expect(ratio).toBeLessThan(14);
   });
@@ -169,7 +169,7 @@ describe('made or run another way', () => {
         { at: 5000, kW: 1 },
       ]),
     );
-    expect(primariesOf(only(house)).map((s) => s.section.service)).toEqual(['heatingFlow', 'heatingReturn']);
+    expect(primariesOf(circuitOf(house)).map((s) => s.section.service)).toEqual(['heatingFlow', 'heatingReturn']);
   });
 });
 
@@ -187,7 +187,7 @@ describe('the head left', () => {
       sureness: 'seen',
       fields: { hasValves: null, headKPa: pump },
     };
-    return only(drawn(plan)).head;
+    return circuitOf(drawn(plan)).head;
   };
 
   test('is that of the boiler, else of the pump that is drawn', () => {

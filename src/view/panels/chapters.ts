@@ -16,16 +16,46 @@ export interface Chapter {
 
 /** What stands in the foot of the panel before the rest is asked for. */
 const RANKS = {
+  findings: 70,
   stop: 60,
+  list: 57,
   chosen: 55,
   check: 50,
   first: 48,
-  findings: 45,
-  list: 40,
   cantTell: 30,
   job: 20,
   none: 10,
 } as const;
+
+/** The report's chapters as a boiler move is thought through: what burns, what it feeds, what leaves it, what is left to do. */
+const IN_TURN: readonly string[] = [
+  'gas-drop',
+  'gas-volume',
+  'heating',
+  'heating-water',
+  'cold-supply',
+  'mains',
+  'hot-wait',
+  'preheat',
+  'flue',
+  'condensate',
+  'discharge',
+  'reach',
+  'working-room',
+  'safety',
+  'floors',
+  'boxing',
+  'insulation',
+  'tests',
+  'electrician',
+  'runs',
+];
+
+/** One that nobody put in its turn stands after those that were, by its own order. */
+function turnOf(id: string): number {
+  const at = IN_TURN.indexOf(id);
+  return at < 0 ? IN_TURN.length : at;
+}
 
 /** The first answer of the report is looked at with every stroke, good or bad. */
 const rankOf = (state: State, at: number): number =>
@@ -63,7 +93,7 @@ export function sayList(report: Report): string {
   return [...new Set(tubes.map((l) => l.size))].slice(0, 4).join(', ');
 }
 
-/** Every chapter there is now, in the order of the rows: what is chosen, the report's own, then the standing ones. */
+/** Every chapter there is now, in the order of the rows: what is chosen, the findings and the list, the report's own, then the standing ones. */
 export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, report: Report | null): Chapter[] {
   const { plan, selection } = state;
   const found: Chapter[] = [];
@@ -73,13 +103,6 @@ export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, repor
     const answer = selection.length === 1 ? sayThing(plan, first) : '';
     found.push({ id: 'inspect', title, answer, rank: RANKS.stop });
   }
-  const sections = [...(report?.sections ?? [])].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
-  const about = sectionsOf(plan, selection);
-  for (const [at, s] of sections.entries()) {
-    const own = rankOf(s.state, at);
-    const rank = about.has(s.id) ? Math.max(RANKS.chosen, own) : own;
-    found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer, rank });
-  }
   found.push({
     id: 'findings',
     title: 'Findings',
@@ -87,6 +110,15 @@ export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, repor
     rank: RANKS.findings,
   });
   found.push({ id: 'list', title: 'List', answer: report ? sayList(report) : '', rank: RANKS.list });
+  const sections = [...(report?.sections ?? [])].sort(
+    (a, b) => turnOf(a.id) - turnOf(b.id) || a.order - b.order || (a.id < b.id ? -1 : 1),
+  );
+  const about = sectionsOf(plan, selection);
+  for (const [at, s] of sections.entries()) {
+    const own = rankOf(s.state, at);
+    const rank = about.has(s.id) ? Math.max(RANKS.chosen, own) : own;
+    found.push({ id: `section:${s.id}`, title: s.title, answer: s.answer, rank });
+  }
   const runs = Object.keys(plan.runs).length;
   found.push({ id: 'runs', title: 'Runs', answer: runs === 0 ? 'none yet' : plural(runs, 'run'), rank: RANKS.none });
   const things = Object.keys(plan.points).length + Object.keys(plan.rooms).length + Object.keys(plan.walls).length;

@@ -64,7 +64,11 @@ export function FindingDetail({ finding, name }: { readonly finding: Finding; re
       <p className="finding-why">{finding.why}</p>
       <p className="finding-todo">{finding.todo}</p>
       {finding.missing.length > 0 && <p className="finding-missing">Not told: {finding.missing.join(', ')}.</p>}
-      {finding.more > 0 && <p className="finding-under">At {finding.more} more places of the same pair.</p>}
+      {finding.more > 0 && (
+        <p className="finding-under">
+          At {finding.more} more {finding.more === 1 ? 'place' : 'places'}.
+        </p>
+      )}
       {finding.unverified && (
         <p className="finding-under">
           <em className="unverified">unverified</em> The figure was not read on its page: check it.

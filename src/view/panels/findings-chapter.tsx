@@ -59,7 +59,7 @@ export function FindingsChapter() {
       <div ref={list}>
         {groups.map(({ title, findings: of }) => (
           <section key={title} aria-label={title === '' ? undefined : title}>
-            {title !== '' && <h4 className="finding-group">{title}</h4>}
+            {title !== '' && <h3 className="finding-group">{title}</h3>}
             <ul className="finding-list">
               {of.map((f) => (
                 <FindingRow key={f.key} finding={f} name={names.get(f.key) ?? ''} />
@@ -70,7 +70,7 @@ export function FindingsChapter() {
       </div>
       {shown.length < rest.length && (
         <p className="empty-chapter">
-          {rest.length - shown.length} more are hidden.{' '}
+          {rest.length - shown.length} more {rest.length - shown.length === 1 ? 'is' : 'are'} hidden.{' '}
           <button type="button" className="key slight" onClick={showAll}>
             Show all
           </button>

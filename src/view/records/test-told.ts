@@ -12,6 +12,7 @@ export function toldOf(test: TestRecord): Told {
   return { ...Object.fromEntries(LINES.map((key) => [key, test[key]])), ...Object.fromEntries(figures) };
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const words = (value: Told[string] | undefined): string => (typeof value === 'string' ? value : '');
 
 /** The record that boxes tell. Figures no box asks for stay as they were. */
@@ -49,6 +50,12 @@ function sayBefore(before: string | undefined, readings: readonly Reading[]): st
   return found ? `As found: ${found.value} ${found.unit}.` : '';
 }
 
+/** A figure is expected; what is merely not known is said as it stands. */
+function sayWanted(wanted: string): string {
+  if (wanted === '') return '';
+  return /^(can't tell|take it)/.test(wanted) ? `${capital(wanted)}.` : `Expected: ${wanted}.`;
+}
+
 /** What the form of a record asks: each blank with what is expected of it, and what was found before. */
 export function asksOf(
   kindId: string,
@@ -60,7 +67,7 @@ export function asksOf(
   const kind = testKind(kindId);
   const figures = (kind?.figures ?? []).map((f): Ask => {
     const wanted = kind ? expected.of(kind, words(told.part), f.label, words(told.edition)) : '';
-    const help = [wanted === '' ? '' : `Expected: ${wanted}.`, sayBefore(f.before, readings)].filter((t) => t !== '');
+    const help = [sayWanted(wanted), sayBefore(f.before, readings)].filter((t) => t !== '');
     const label = f.unit === '' ? f.label : `${f.label}, ${f.unit}`;
     const common: Ask = { key: `${FIGURE}${f.key}`, label, kind: 'number', half: true };
     return help.length === 0 ? common : { ...common, help: help.join(' ') };

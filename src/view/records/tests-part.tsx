@@ -51,7 +51,7 @@ export function TestsPart() {
     if (!record) return null;
     return (
       <>
-        <h4 className="record-title">{sayTest(record).what}</h4>
+        <h3 className="record-title">{sayTest(record).what}</h3>
         <TestForm
           was={record}
           half={editing}
@@ -94,7 +94,7 @@ export function TestsPart() {
         <>
           {due.length > 0 && (
             <>
-              <h4 className="record-title">Asked for by the drawing</h4>
+              <h3 className="record-title">Asked for by the drawing</h3>
               <ul className="job-lines">
                 {due.map((d) => (
                   <li key={`${d.kind.id} ${d.part}`}>
@@ -108,7 +108,7 @@ export function TestsPart() {
               </ul>
             </>
           )}
-          <h4 className="record-title">Another record</h4>
+          <h3 className="record-title">Another record</h3>
           <div className="key-row">
             {TEST_KINDS.map((k) => (
               <button

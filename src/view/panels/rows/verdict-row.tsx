@@ -20,7 +20,7 @@ export function VerdictRow({ row, pressed, onShow }: Props) {
         <StateMark state={row.state} small />
       </span>
       <span className="verdict-label">{row.label}</span>
-      <span className="out-of-sight">: {STATE_WORD[row.state]}. </span>
+      <span className="out-of-sight">{STATE_WORD[row.state] === '' ? '. ' : `: ${STATE_WORD[row.state]}. `}</span>
       <span className="verdict-say">{row.say}</span>
     </button>
   );

@@ -77,8 +77,8 @@ function checkOf(given: Given, content: WaterContent): VesselCheck {
   const vessels = [...drawn, ...system.boilers];
   const { staticM, highest } = staticHead(given, system, vessels[0]);
   const p = pressures(staticM, null);
-  const coldC = constant('heating-water', 'filled', 'c');
-  const hotC = Math.max(designTemps(given.plan).flowC, constant('heating-water', 'hottest', 'c'));
+  const coldC = constant('heating-water-basis', 'filled', 'c');
+  const hotC = Math.max(designTemps(given.plan).flowC, constant('heating-water-basis', 'hottest', 'c'));
   const grows = growth(coldC, hotC);
   const wanted = grows === null ? null : vesselSize(litres, grows, p);
   const there = total(vessels.map(litresOf), 'litres', 1);

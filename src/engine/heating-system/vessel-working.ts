@@ -17,7 +17,7 @@ export function vesselWorking(c: VesselCheck): Working {
         'It grows by',
         `from ${c.coldC} to ${c.hotC} °C, by its density`,
         grows === null ? null : exact(grows * 100, '%', 2),
-        citesOf(figure('heating-water', 'hottest', 'c').cite),
+        citesOf(figure('heating-water-basis', 'hottest', 'c').cite),
       ),
       step(
         'Highest water above the vessel',

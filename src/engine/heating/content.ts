@@ -22,7 +22,7 @@ const known = (row: string, column: string): Known => {
 };
 
 /** Height of the panels the table is for. */
-const TABLE_HEIGHT_MM = constant('heating-water', 'panel', 'mm');
+const TABLE_HEIGHT_MM = constant('heating-water-basis', 'panel', 'mm');
 
 /** A panel radiator by its size in mm, others of height in proportion. Null: nobody said how many panels it has. */
 export function panelLitres(panels: string | null, widthMm: number, heightMm: number): Quantity {

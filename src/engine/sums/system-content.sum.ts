@@ -1,6 +1,6 @@
 import { figure } from '../../reference/figure.ts';
 import { exact, type Quantity } from '../../report/quantity.ts';
-import type { WorkingStep } from '../../report/working.ts';
+import type { Cite, WorkingStep } from '../../report/working.ts';
 import { defineSum } from '../define-sum.ts';
 import { citesOf, figures, step } from '../gas/said.ts';
 import { type Build, contentCite, dose, litresByHeat, tubeLitres } from '../heating/content.ts';
@@ -40,7 +40,7 @@ export default defineSum({
   work(values) {
     const steps: WorkingStep[] = [];
     const parts: Quantity[] = [];
-    const add = (label: string, how: string, litres: Quantity, cite?: Parameters<typeof citesOf>[0]): void => {
+    const add = (label: string, how: string, litres: Quantity, cite?: Cite): void => {
       parts.push(litres);
       steps.push(step(label, how, litres, citesOf(cite)));
     };

@@ -8,7 +8,7 @@ import { growth, pressures, vesselByTable, vesselSize } from '../heating/vessel.
 const TITLE = 'Expansion vessel of a heating system';
 const cite = (row: string, column: string) => figure('heating-vessel', row, column).cite;
 const usual = (row: string): number => {
-  const found = figure('heating-water', row, 'c');
+  const found = figure('heating-water-basis', row, 'c');
   return found.is === 'known' ? found.lo : Number.NaN;
 };
 

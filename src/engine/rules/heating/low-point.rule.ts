@@ -10,7 +10,7 @@ import { waterHouse } from './water-houses.ts';
 type Params = { readonly trap: Figure; readonly left: Figure };
 
 function judge(given: Given): Fault[] {
-  const least = constant('heating-water', 'left', 'litres');
+  const least = constant('heating-water-basis', 'left', 'litres');
   return drainDowns(given).flatMap(({ lows }): Fault[] => {
     const stays = lows.reduce((sum, l) => sum + l.litres, 0);
     const [worst, ...others] = [...lows].sort((a, b) => b.litres - a.litres);
@@ -39,7 +39,7 @@ export default defineRule<Params>({
   needs: ['heights of the heating pipes'],
   params: () => ({
     trap: figure('heating-judgement', 'trap', 'mm'),
-    left: figure('heating-water', 'left', 'litres'),
+    left: figure('heating-water-basis', 'left', 'litres'),
   }),
   judge,
   say: {

@@ -14,6 +14,12 @@ export const preheatFields: readonly FieldSpec[] = [
   temperature('coldC', 'Not heated at all', 'Left out: as cold as the main.'),
 ];
 
+/** What water loses on its way through a valve, or a vessel from cold in to hot out; null where nobody read its sheet. */
+export const kvField: FieldSpec = numberField('kv', 'Flow factor Kv of its own water', 'm3/h at 1 bar', {
+  max: 100,
+  help: 'From its sheet.',
+});
+
 /** Where the water goes that a vessel pushes back as it warms up. */
 export const expansionField: FieldSpec = choiceField('expansion', 'Room for expansion', {
   vessel: 'an expansion vessel',

@@ -1,6 +1,6 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, found, fromSheet, numberField, yesNoField } from '../field-specs.ts';
-import { expansionField, preheatFields } from '../preheat-fields.ts';
+import { expansionField, kvField, preheatFields } from '../preheat-fields.ts';
 import { spoken } from '../say-point.ts';
 import { round } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -22,6 +22,7 @@ const fields = [
   ...preheatFields,
   ...fromSheet(
     numberField('coilLitres', 'Heating water in the coil', 'litres', { max: 100 }),
+    kvField,
     numberField('inletMaxBar', 'Cold inlet, highest pressure', 'bar', { max: 20 }),
     numberField('inletMaxC', 'Inlet water, warmest', '°C', {
       max: 110,

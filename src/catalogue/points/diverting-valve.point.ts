@@ -1,5 +1,6 @@
 import { definePoint } from '../define-point.ts';
 import { numberField, textField } from '../field-specs.ts';
+import { kvField } from '../preheat-fields.ts';
 import { spoken } from '../say-point.ts';
 import { bowTie, line } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -10,6 +11,7 @@ const fields = [
     max: 90,
     help: 'Warmer water goes to the outlets straight; cooler goes through the heater.',
   }),
+  kvField,
 ];
 
 export default definePoint({

@@ -1,5 +1,6 @@
 import { definePoint } from '../define-point.ts';
 import { numberField, yesNoField } from '../field-specs.ts';
+import { kvField } from '../preheat-fields.ts';
 import { spoken } from '../say-point.ts';
 import { bowTie, line } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -8,6 +9,7 @@ const fields = [
   numberField('setC', 'Set to', 'C', { max: 90 }),
   yesNoField('failsShut', 'Shuts off when the cold fails'),
   yesNoField('hasChecks', 'Check valves in both inlets', 'Its own, or drawn in the pipes to it.'),
+  kvField,
 ];
 
 export default definePoint({

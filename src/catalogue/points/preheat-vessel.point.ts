@@ -1,6 +1,6 @@
 import { definePoint } from '../define-point.ts';
 import { choiceField, found, fromSheet, numberField, textField, yesNoField } from '../field-specs.ts';
-import { expansionField, preheatFields } from '../preheat-fields.ts';
+import { expansionField, kvField, preheatFields } from '../preheat-fields.ts';
 import { spoken } from '../say-point.ts';
 import { round } from '../symbol-parts.ts';
 import { tail } from '../tail.ts';
@@ -21,6 +21,7 @@ const fields = [
   expansionField,
   ...preheatFields,
   ...fromSheet(
+    kvField,
     numberField('inletMaxBar', 'Cold inlet, highest pressure', 'bar', { max: 20 }),
     numberField('emptyKg', 'Weight to lift, empty', 'kg', { max: 500 }),
     numberField('fullKg', 'Weight to carry, full', 'kg', { max: 3000 }),

@@ -1,6 +1,7 @@
 import type { Point } from '../../plan/records/pipework.ts';
 import { figure } from '../../reference/figure.ts';
 import type { Given } from '../given.ts';
+import { inletMaxC } from '../supply/inlet-limits.ts';
 import type { Preheat } from './preheats.ts';
 import { celsius, coldOf, heaterSet, STATES, type StateId, type Temperature, temperaturesOf } from './temperatures.ts';
 import { type Outlet, type StateTrace, traceState, type WayValve } from './trace-state.ts';
@@ -84,7 +85,7 @@ export function assess(given: Given, preheat: Preheat): Assessed {
     });
     return { id, vessel: temps[id], trace };
   });
-  const limitC = heater ? celsius(heater.fields.inletMaxC) : null;
+  const limitC = heater ? inletMaxC(given.plan, heater) : null;
   const [high] = states;
   if (!high) throw new Error('four states');
   const found: Assessed = { preheat, cold, set, states, limitC, ...judgeInlet(preheat, high, limitC) };

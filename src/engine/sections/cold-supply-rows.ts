@@ -3,6 +3,7 @@ import type { Row, State } from '../../report/section.ts';
 import type { Given } from '../given.ts';
 import { midSentence, sayAll, sayPoint, sentence } from '../say-names.ts';
 import { growthLitres, usualGrowth } from '../supply/expansion.ts';
+import { inletMaxBar } from '../supply/inlet-limits.ts';
 import { arrivingBar, type Inlet, PARTS, type Part } from '../supply/inlets.ts';
 import { type Mixer, wantsBalance } from '../supply/mixers.ts';
 import { bar, type PressureFrom } from '../supply/reducers.ts';
@@ -126,7 +127,7 @@ function expansionRow(inlet: Inlet): Row[] {
 export function inletRows(given: Given, inlet: Inlet): Row[] {
   const ids = [inlet.vessel.id];
   const lacks = PARTS.some((p) => inlet.has[p] === 'missing');
-  const most = bar(inlet.vessel.fields.inletMaxBar);
+  const most = inletMaxBar(given.plan, inlet.vessel);
   const arrives = arrivingBar(given, inlet.way);
   const rows: Row[] = [
     { kind: 'heading', label: sentence(`cold to the ${named(given, inlet.vessel.id)}`), say: '', ids },

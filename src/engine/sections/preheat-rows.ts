@@ -1,10 +1,10 @@
 import { readingOf } from '../../catalogue/reading-kinds.ts';
-import { exact } from '../../report/quantity.ts';
+import { exact, roundQuantity } from '../../report/quantity.ts';
 import type { Row, State } from '../../report/section.ts';
 import { discharges } from '../drainage/discharges.ts';
 import type { Given } from '../given.ts';
 import type { Assessed, StateFound } from '../preheat/assess.ts';
-import { contentOfPipes, lossOfPipes, toldFlow } from '../preheat/extra-loss.ts';
+import { contentOfPipes, type ExtraLoss, extraLoss, toldFlow } from '../preheat/extra-loss.ts';
 import { kwAt } from '../preheat/heat-added.ts';
 import { celsius as told } from '../preheat/temperatures.ts';
 import { midSentence, sayAll, sayPoint, sentence } from '../say-names.ts';
@@ -59,6 +59,20 @@ function heatRows(given: Given, a: Assessed): Row[] {
   });
 }
 
+/** What is counted, and what comes on top because nobody read its sheet. */
+function lossRow(given: Given, lPerMin: number, loss: ExtraLoss, ids: readonly string[]): Row {
+  const counted = loss.counted.map((id) => `the ${named(given, id)}`);
+  const gaps = [...loss.untold.map((id) => `the ${named(given, id)}, whose Kv is not told`), ...loss.missing];
+  const top = gaps.length === 0 ? '' : `; on top comes ${gaps.join('; ')}`;
+  return {
+    kind: 'fact',
+    label: 'Pressure lost on the way',
+    figure: roundQuantity(loss.bar),
+    say: `at ${lPerMin} litres a minute in ${sayAll([...counted, 'the pipes between and their fittings'])}${top}`,
+    ids,
+  };
+}
+
 function pipeRows(given: Given, a: Assessed): Row[] {
   const { pipes, vessel, heater } = a.preheat;
   if (!heater || pipes.length === 0) return [];
@@ -75,15 +89,8 @@ function pipeRows(given: Given, a: Assessed): Row[] {
       ids,
     });
   const flow = flowOf(given, a);
-  const loss = flow && lossOfPipes(pipes, flow.lo, a.cold.c);
-  if (flow && loss)
-    rows.push({
-      kind: 'fact',
-      label: 'Pressure lost in those pipes',
-      figure: loss,
-      say: `at ${flow.lo} litres a minute, straight pipe only; the vessel and its valves come on top, by their sheets`,
-      ids,
-    });
+  const loss = flow && extraLoss(given, a.preheat, flow.lo, a.cold.c);
+  if (flow && loss) rows.push(lossRow(given, flow.lo, loss, ids));
   return rows;
 }
 

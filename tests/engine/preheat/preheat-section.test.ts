@@ -74,4 +74,57 @@ describe('safety valve of a preheat vessel', () => {
     const asked = findings.filter((f) => f.rule === 'discharge/tundish').flatMap((f) => f.ids);
     expect(asked).toContain('p');
   });
+
+  describe('pressure lost on the way', () => {
+    const at = { heater: 'boiler', heaterFields: { hotLPerMin: 12 } } as const;
+    const lost = (plan: Plan) => {
+      const row = rowsOf(plan).find((r) => r.kind === 'fact' && r.label === 'Pressure lost on the way');
+      if (row?.kind !== 'fact' || !row.figure) throw new Error('no such row');
+      return { lo: row.figure.lo, hi: row.figure.hi, say: row.say ?? '' };
+    };
+
+    it('is open above while nobody read what vessel and valve lose, and names them', () => {
+      const { hi, say } = lost(preheatHouse({ ...at, mixing: { setC: 28, ...GOOD } }));
+      expect(hi).toBeNull();
+      expect(say).toContain('the preheat vessel, whose Kv is not told');
+      expect(say).toContain('the mixing valve, whose Kv is not told');
+      expect(evaluate(preheatHouse(at), AFTER).findings.some((f) => f.title.includes('Kv'))).toBe(false);
+    });
+
+    it('counts them by their Kv, and fittings of the pipes between', () => {
+      const bare = lost(preheatHouse(at));
+      const told = lost(preheatHouse({ ...at, vessel: { kv: 2 } }));
+      // 12 litres a minute are 0.72 m3/h: (0.72 / 2)^2 bar of cold water, density beside 1000 left out.
+      expect(told.lo - bare.lo).toBeCloseTo(0.1296, 2);
+      expect(told.say).toMatch(
+        /^at 12 litres a minute in the preheat vessel and the pipes between and their fittings$/,
+      );
+      expect(told.hi).not.toBeNull();
+      const both = lost(preheatHouse({ ...at, vessel: { kv: 2 }, mixing: { setC: 28, kv: 1.2, ...GOOD } }));
+      const one = lost(preheatHouse({ ...at, vessel: { kv: 2 }, mixing: { setC: 28, ...GOOD } }));
+      expect(both.lo - one.lo).toBeCloseTo(0.36, 2);
+    });
+  });
+
+  it("goes by the figure of the sheet that is kept beside the plan before the heater's own field", () => {
+    const inlet = (plan: Plan) => evaluate(plan, AFTER).findings.find((f) => f.rule === 'preheat/inlet-limit');
+    const hot = { heater: 'boiler', vessel: { highestC: 75 }, heaterFields: { inletMaxC: 30 } } as const;
+    const plan = preheatHouse(hot);
+    expect(inlet(plan)).toMatchObject({ outcome: 'stop', limit: { id: 'inlet-temperature', scope: 'h', unit: '°C' } });
+    const own = {
+      id: 'o',
+      limit: 'inlet-temperature',
+      scope: 'h',
+      value: 80,
+      unit: '°C',
+      note: 'its sheet',
+      page: '9',
+    };
+    plan.overrides.o = own;
+    expect(inlet(plan)).toBeUndefined();
+    plan.overrides.o = { ...own, value: 60 };
+    expect(inlet(plan)).toMatchObject({ outcome: 'stop', wanted: { lo: 60 } });
+    plan.overrides.o = { ...own, scope: 'another' };
+    expect(inlet(plan)).toMatchObject({ wanted: { lo: 30 } });
+  });
 });

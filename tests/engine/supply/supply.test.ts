@@ -135,3 +135,21 @@ describe('an ordinary good house', () => {
     }
   });
 });
+
+describe('highest inlet pressure', () => {
+  it('goes by the figure of the sheet that is kept beside the plan', () => {
+    const plan = cylinderHouse({ standing: 6, group: { setBar: 4 }, vessel: { inletMaxBar: 3.5 } });
+    const found = () => evaluate(plan, AFTER).findings.find((f) => f.rule === 'supply/inlet-pressure');
+    expect(found()).toMatchObject({ outcome: 'stop', limit: { id: 'inlet-pressure', scope: 'c', unit: 'bar' } });
+    plan.overrides.o = {
+      id: 'o',
+      limit: 'inlet-pressure',
+      scope: 'c',
+      value: 5,
+      unit: 'bar',
+      note: 'its sheet',
+      page: '4',
+    };
+    expect(found()).toBeUndefined();
+  });
+});

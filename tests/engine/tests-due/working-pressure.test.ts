@@ -49,7 +49,7 @@ describe('pressure of a water test', () => {
     const stop = plan.points.s;
     if (stop) stop.fields.standingBar = 2;
     plan.job.readings = [
-      { kind: 'mains-standing', what: 'standing pressure', value: 4, unit: 'bar', place: '', note: '' },
+      { kind: 'mains-standing', what: 'standing pressure', value: 4, unit: 'bar', on: null, place: '', note: '' },
     ];
     expect(due(plan)).toEqual([['Hot and cold', '6.0 | 1.5 x 4.0 bar']]);
     expect(due(combiHouse({ reducer: true })).map(([part]) => part)).toEqual([

@@ -6,6 +6,7 @@ import { atVertex } from '../../places.ts';
 import { assess } from '../../preheat/assess.ts';
 import { preheatsOf } from '../../preheat/preheats.ts';
 import { midSentence, sayPoint } from '../../say-names.ts';
+import { INLET_LIMITS } from '../../supply/inlet-limits.ts';
 import { inletsOf } from '../../supply/way-back.ts';
 import { preheatHouse } from './houses.ts';
 
@@ -34,6 +35,7 @@ function judge(given: Given, params: Params): Fault[] {
         },
         found: inlet === 'stop' ? (t.lo === t.hi ? exact(t.hi, '°C', 0) : between(t.lo, t.hi, '°C', 0)) : null,
         wanted: inlet === 'stop' && limitC !== null ? exact(limitC, '°C', 0, 'page') : null,
+        ...(inlet === 'stop' ? { limit: { id: INLET_LIMITS.c, scope: heater.id } } : {}),
         missing: inlet === 'cantTell' ? missing : [],
         at: at === undefined ? null : atVertex(given.network, `${heater.id}/${at}`),
         unverified: false,

@@ -2,8 +2,8 @@ import { defineRule, type Fault } from '../../define-rule.ts';
 import type { Given } from '../../given.ts';
 import { atVertex } from '../../places.ts';
 import { midSentence, sayAll, sayPoint } from '../../say-names.ts';
+import { inletMaxBar } from '../../supply/inlet-limits.ts';
 import { arrivingBar, type Inlet, inletsOfVessels, PARTS, type Part } from '../../supply/inlets.ts';
-import { bar } from '../../supply/reducers.ts';
 import { pointsOn } from '../../supply/way-back.ts';
 import { cylinderHouse } from './houses.ts';
 
@@ -17,7 +17,7 @@ const FEEDS = new Set(['cylinder', 'preheat-vessel']);
 
 /** A main that never reaches what the vessel takes needs no reducer. */
 function needless(given: Given, { vessel, way }: Inlet, part: Part): boolean {
-  const most = bar(vessel.fields.inletMaxBar);
+  const most = inletMaxBar(given.plan, vessel);
   const arrives = arrivingBar(given, way);
   return part === 'reducer' && most !== null && arrives !== null && arrives.bar <= most;
 }

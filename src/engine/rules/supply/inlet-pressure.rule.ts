@@ -3,13 +3,13 @@ import { defineRule, type Fault } from '../../define-rule.ts';
 import type { Given } from '../../given.ts';
 import { atVertex } from '../../places.ts';
 import { midSentence, sayPoint } from '../../say-names.ts';
+import { INLET_LIMITS, inletMaxBar } from '../../supply/inlet-limits.ts';
 import { arrivingBar, inletsOfVessels } from '../../supply/inlets.ts';
-import { bar } from '../../supply/reducers.ts';
 import { cylinderHouse } from './houses.ts';
 
 function judge(given: Given): Fault[] {
   return inletsOfVessels(given).flatMap((inlet): Fault[] => {
-    const most = bar(inlet.vessel.fields.inletMaxBar);
+    const most = inletMaxBar(given.plan, inlet.vessel);
     // A limit nobody told is asked for where the vessel is new: its sheet is then at hand. Elsewhere nothing is said.
     if (most === null || inlet.way.steps.length === 0) return [];
     const arrives = arrivingBar(given, inlet.way);
@@ -37,6 +37,7 @@ function judge(given: Given): Fault[] {
         outcome: 'stop',
         found: exact(arrives.bar, 'bar', 1, 'page'),
         wanted: exact(most, 'bar', 1, 'page'),
+        limit: { id: INLET_LIMITS.bar, scope: inlet.vessel.id },
       },
     ];
   });

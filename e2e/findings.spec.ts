@@ -133,11 +133,11 @@ test('a finding opens its rule, and takes the figure of the sheet with its page'
   const hand = await handOf(page, 'mouse');
   await openFlat(page);
   await openChapter(page, hand, 'Findings');
-  await panel(page).getByRole('button').filter({ hasText: 'Too much gas drop' }).first().click();
+  await panel(page).getByRole('button').filter({ hasText: 'Condensate to the sink waste falls' }).first().click();
   await panel(page).getByText('The rule', { exact: true }).click();
   await expect(panel(page).getByText(/Asked for by a standard or regulation/)).toBeVisible();
   await panel(page).getByRole('button', { name: 'Its own sheet gives another' }).click();
-  await panel(page).getByLabel('What its sheet gives').fill('2.5');
+  await panel(page).getByLabel('What its sheet gives').fill('44');
   await panel(page).getByRole('button', { name: 'Keep the limit' }).click();
   await expect(panel(page).getByRole('alert')).toContainText('page');
   await panel(page).getByLabel('Page of the sheet').fill('14');

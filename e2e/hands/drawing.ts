@@ -105,7 +105,8 @@ export async function openChapter(page: Page, hand: Pick<Hand, 'press'>, title: 
   const heading = panel(page).getByRole('heading', { name: title, level: 2, exact: true });
   if (!(await heading.isVisible())) {
     const rows = panel(page).getByRole('navigation', { name: 'Chapters' });
-    const row = rows.getByRole('button', { name: new RegExp(`^${title}`) });
+    const name = page.locator('.chapter-name').getByText(title, { exact: true });
+    const row = rows.getByRole('button').filter({ has: name });
     if (!(await row.isVisible())) await hand.press(rows.getByRole('button', { name: /^All chapters/ }));
     await hand.press(row);
   }

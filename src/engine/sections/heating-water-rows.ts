@@ -2,6 +2,7 @@ import type { Vertex } from '../../network/network.ts';
 import { constant, figure } from '../../reference/figure.ts';
 import { exact, type Quantity, roundQuantity, sayFigures } from '../../report/quantity.ts';
 import type { Row, State } from '../../report/section.ts';
+import { quantityOf } from '../gas/said.ts';
 import type { Given } from '../given.ts';
 import { dose } from '../heating/content.ts';
 import type { DrainDown } from '../heating-system/drain-down.ts';
@@ -74,6 +75,11 @@ function sayVerdict(c: VesselCheck): string {
   return `${say}: ${sayFigures(c.there)} litres, ${sayFigures(c.wanted)} wanted`;
 }
 
+function usualFill(): string {
+  const usual = figure('heating-cold-fill', 'usual', 'bar');
+  return usual.is === 'known' ? `; ${sayFigures(quantityOf(usual))} is usual in a house of two storeys` : '';
+}
+
 export function vesselRows(given: Given, c: VesselCheck): Row[] {
   const ids = c.vessels.map((v) => v.id);
   const untold = c.there.lo > 0 ? 'one more is not told' : 'not told';
@@ -82,7 +88,7 @@ export function vesselRows(given: Given, c: VesselCheck): Row[] {
     heading('Expansion vessel', sayAll(c.vessels.map((v) => midSentence(sayPoint(given.plan, v.id))))),
     fact('Vessel there', c.there.hi === null && c.there.lo === 0 ? null : c.there, there, ids),
     verdict('Vessel against what is wanted', vesselState(c), sayVerdict(c), ids),
-    fact('Cold fill', c.pressures.fillBar, 'at the gauge, system cold', ids),
+    fact('Cold fill', c.pressures.fillBar, `at the gauge, system cold${usualFill()}`, ids),
     ...vesselWorking(c).steps.map(
       (s): Row => ({
         kind: 'sum',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, give } from '../../../src/engine/evaluate.ts';
+import { example } from '../../../src/engine/example.ts';
 import { drainDowns } from '../../../src/engine/heating-system/drain-down.ts';
 import { unvalved } from '../../../src/engine/heating-system/isolating.ts';
 import { vesselChecks } from '../../../src/engine/heating-system/vessel-check.ts';
@@ -21,6 +22,7 @@ const drain = (how: WaterHouse, change: (plan: Plan) => void = () => {}) => {
   return first;
 };
 const vessel = (how: WaterHouse) => vesselChecks(give(waterHouse(how), AFTER))[0];
+const at = (point: string, connection: string) => ({ point, connection }) as const;
 const nodeOf = (plan: Plan, run: string, at: number): string => {
   const legs = Object.values(plan.legs).filter((l) => l.run === run);
   return [legs[0]?.a ?? '', ...legs.map((l) => l.b)][at] ?? '';
@@ -45,6 +47,19 @@ describe('what a system holds', () => {
     expect(of('radiator')).toMatchObject({ litres: { lo: 5, hi: 6 }, assumed: true });
   });
 
+  it('a coil holds 2 to 10 litres until its sheet is read, and its cylinder none of the heating water', () => {
+    const house = (fields: Plan['points'][string]['fields']) =>
+      example()
+        .point('boiler', 'b', [0, 0, 1300], { type: 'system' })
+        .point('cylinder', 'c', [4000, 0, 0], { litres: 210, ...fields })
+        .run('f', 'heatingFlow', [at('b', 'flow'), [1000, 0, 900], at('c', 'coilFlow')])
+        .run('k', 'heatingReturn', [at('c', 'coilReturn'), [1000, 200, 300], at('b', 'return')]).plan;
+    const coil = (fields: Plan['points'][string]['fields']) =>
+      content(house(fields)).parts.find((p) => p.holder === 'coil');
+    expect(coil({})).toMatchObject({ litres: { lo: 2, hi: 10 }, assumed: true });
+    expect(coil({ coilLitres: 5 })).toMatchObject({ litres: { value: 5 }, assumed: false });
+  });
+
   it('goes by litres told behind old tails, else by their heat, else is open above', () => {
     expect(content(waterHouse({ tails: { litresBehind: 80, heatingKw: 9 } })).litres.hi).toBeLessThan(90);
     expect(
@@ -67,6 +82,13 @@ describe('the vessel', () => {
     expect(small?.verdict).toBe('pass');
     expect(large?.verdict).toBe('small');
     expect(large?.wanted?.lo ?? 0).toBeGreaterThan(small?.wanted?.hi ?? 0);
+  });
+
+  it('is for water that is filled at 10 degrees and gets to 80, or hotter where the job is designed so', () => {
+    expect(vessel({})).toMatchObject({ coldC: 10, hotC: 80, grows: expect.closeTo(0.02872, 5) });
+    const plan = waterHouse();
+    Object.assign(plan.basis, { designFlowC: 85, designReturnC: 65 });
+    expect(vesselChecks(give(plan, AFTER))[0]).toMatchObject({ hotC: 85, grows: expect.closeTo(0.0321, 5) });
   });
 
   it('nobody looked at is not known; a boiler without one and none drawn is too small', () => {
@@ -159,6 +181,22 @@ describe('in the report', () => {
   it('two dips are one finding, and the other is counted', () => {
     const found = water({ boiler: { vesselLitres: 8 }, onReturn: 'filter', underMm: -400 });
     expect(found).toMatchObject([{ rule: 'heating/low-point', more: 1 }]);
+  });
+
+  it('a dip that holds less than a litre is listed and no finding', () => {
+    const found = water({ boiler: { vesselLitres: 8 }, onReturn: 'filter', underMm: -400, onFlow: 'drain-cock' });
+    const litres = drain({ underMm: -400, onFlow: 'drain-cock' }).lows[0]?.litres ?? 0;
+    expect(litres).toBeGreaterThan(1);
+    expect(found).toMatchObject([{ rule: 'heating/low-point', more: 0, found: { value: expect.closeTo(litres, 1) } }]);
+    const thin = waterHouse({ boiler: { vesselLitres: 8 }, onReturn: 'filter', underMm: -400, onFlow: 'drain-cock' });
+    for (const leg of Object.values(thin.legs)) leg.tube.size = '10x0.6';
+    expect(evaluate(thin, AFTER).findings.filter((f) => f.rule === 'heating/low-point')).toEqual([]);
+    expect(drainDowns(give(thin, AFTER))[0]?.lows[0]?.litres).toBeLessThan(1);
+  });
+
+  it('tells the cold fill beside what is usual in a house of two storeys', () => {
+    const rows = report({}).sections.find((s) => s.id === 'heating-water')?.rows ?? [];
+    expect(JSON.stringify(rows)).toContain('1.0 to 1.5 is usual');
   });
 
   it('has a chapter with the litres as its answer, before the work too', () => {

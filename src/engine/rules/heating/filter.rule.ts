@@ -43,7 +43,7 @@ export default defineRule({
   say: {
     fault: {
       title: 'No filter is drawn on the return to the {boiler}',
-      why: 'What lies in old radiators is carried into the new boiler first. The standard on treating heating water asks for a filter in line; many guarantees do too.',
+      why: 'What lies in old radiators is carried into the new boiler first. The standard on treating heating water counts a filter in line among what keeps it clean.',
       todo: 'Set a filter on the return next to the boiler, with a valve each side, where it can be opened.',
     },
     cantTell: {

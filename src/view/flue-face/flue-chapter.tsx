@@ -6,10 +6,10 @@ import { FlueFaceKey } from './flue-face-key.tsx';
 export default function FlueChapter({ section }: { readonly section: Section }) {
   return (
     <>
-      <SectionChapter section={section} />
-      <div className="key-row end-keys">
+      <div className="key-row">
         <FlueFaceKey />
       </div>
+      <SectionChapter section={section} />
     </>
   );
 }

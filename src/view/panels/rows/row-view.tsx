@@ -1,8 +1,8 @@
 import type { Row } from '../../../report/section.ts';
 import { AnswerRow } from './answer-row.tsx';
 import { ChoiceRow } from './choice-row.tsx';
-import { Cites } from './cites.tsx';
 import { FactRow } from './fact-row.tsx';
+import { NoteRow } from './note-row.tsx';
 import { SumRow } from './sum-row.tsx';
 import { VerdictRow } from './verdict-row.tsx';
 
@@ -37,14 +37,7 @@ export function RowView({ row, doing }: { readonly row: Row; readonly doing: Row
     case 'verdict':
       return <VerdictRow row={row} onShow={doing.onShow} />;
     case 'note':
-      return (
-        <div className="row-note">
-          <p>
-            {row.say} {row.unverified && <em className="unverified">unverified</em>}
-          </p>
-          <Cites cites={row.cites} />
-        </div>
-      );
+      return <NoteRow row={row} />;
     case 'assumed':
       return (
         <p className="row-assumed">

@@ -11,7 +11,7 @@ test('a note says of which section it is, where there are several', () => {
   const notes = rows('two-storey').flatMap((r) => (r.kind === 'note' && /15 m column/.test(r.say) ? [r.say] : []));
   expect(notes).toEqual([
     'Gas meter to tee, 22: stepping to the 15 m column instead of reading between columns gives 0.11 mbar.',
-    'Tee to new boiler, 22: stepping to the 15 m column instead of reading between columns gives 0.52 mbar.',
+    'Tee to New boiler, 22: stepping to the 15 m column instead of reading between columns gives 0.52 mbar.',
   ]);
 });
 

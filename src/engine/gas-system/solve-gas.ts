@@ -73,8 +73,10 @@ function labelOf(network: Network, section: Section): string {
     if (v?.point) return sayPoint(network.plan, v.point);
     return (v?.edges.length ?? 0) > 2 ? 'tee' : 'change of size';
   };
-  const ends = sentence(`${place(section.from)} to ${midSentence(place(section.to))}`);
-  return section.tube.size === null ? ends : `${ends}, ${saySize(section.tube)}`;
+  const [from, to] = [place(section.from), place(section.to)];
+  // A size nobody read is asked for in a sentence, where the two places are enough to find the pipe.
+  if (section.tube.size === null) return sentence(`${from} to ${midSentence(to)}`);
+  return sentence(`${from} to ${to}, ${saySize(section.tube)}`);
 }
 
 function appliancesOf(

@@ -22,6 +22,8 @@ export interface HeatWay {
   readonly pipes: Quantity;
   /** kPa of the load itself and of what lies behind it; null where not told. */
   readonly own: Quantity | null;
+  /** kPa of that which its open lockshield loses, best figure. */
+  readonly openKPa: number;
   /** Its return is drawn as far as the boiler. */
   readonly closed: boolean;
 }
@@ -50,8 +52,14 @@ const KPA = ['kPa', 1] as const;
 /** Loss of a pipe whose size, or whose flow, nobody told. */
 export const NOT_KNOWN: Quantity = { lo: 0, hi: null, value: null, unit: 'kPa', digits: 1, sureness: 'derived' };
 
+interface Own {
+  readonly loss: Quantity;
+  /** kPa of it that an open lockshield loses, best figure. */
+  readonly openKPa: number;
+}
+
 /** A radiator with its two valves, by what is usual: velocity heads of the panel in its tails, and flow factors. */
-function radiatorLoss(last: HeatSection | undefined, point: Point | undefined, tC: number): Quantity | null {
+function radiatorLoss(last: HeatSection | undefined, point: Point | undefined, tC: number): Own | null {
   const velocity = last?.result?.velocity;
   const density = waterAt(tC)?.densityKgM3;
   const heads = figure('heating-parts', 'radiator', 'heads');
@@ -63,15 +71,20 @@ function radiatorLoss(last: HeatSection | undefined, point: Point | undefined, t
   };
   const hand = point?.fields.thermostaticValve === false ? 'lockshield' : 'thermostatic';
   // A lockshield that is drawn is among the parts of the pipe.
-  const drawn = last.inLine.kvs.length > 0;
-  return total([panel, ...valve(hand), ...(drawn ? [] : valve('lockshield'))], ...KPA);
+  const own = last.inLine.kvs.length > 0 ? [] : valve('lockshield');
+  return {
+    loss: total([panel, ...valve(hand), ...own], ...KPA),
+    openKPa: own.reduce((sum, q) => sum + middle(q), 0),
+  };
 }
 
-function ownLoss(given: Given, system: HeatingSystem, load: HeatLoad, last: HeatSection | undefined): Quantity | null {
+/** Null where not told, and for a radiator of unknown heat: all of the boiler through one valve is no bound. */
+function ownLoss(given: Given, system: HeatingSystem, load: HeatLoad, last: HeatSection | undefined): Own | null {
   const point = given.plan.points[load.point];
   const told = point?.fields.lossKPa ?? point?.fields.coilKPa;
-  if (typeof told === 'number') return exact(told, ...KPA, 'page');
-  return load.kind === 'radiator' ? radiatorLoss(last, point, system.temps.flowC) : null;
+  if (typeof told === 'number') return { loss: exact(told, ...KPA, 'page'), openKPa: 0 };
+  if (load.kind !== 'radiator' || load.kW === null) return null;
+  return radiatorLoss(last, point, system.temps.flowC);
 }
 
 /** Where the water comes back to a boiler: its connection, and the pipe at it. */
@@ -98,20 +111,31 @@ function wayOf(given: Given, system: HeatingSystem, load: HeatLoad, { end, last 
   const sections = [...there, ...found(back.map((s) => s.id))];
   const losses = sections.map((s) => s.result?.loss ?? NOT_KNOWN);
   const closed = toBoiler[toBoiler.length - 1]?.to === end && end !== undefined;
+  const own = ownLoss(given, system, load, there[there.length - 1]);
   return {
     load,
     sections,
     pipes: total(losses, ...KPA),
-    own: ownLoss(given, system, load, there[there.length - 1]),
+    own: own?.loss ?? null,
+    openKPa: own?.openKPa ?? 0,
     closed,
   };
 }
 
-/** kPa of a way with its load, where told; only a low side where part of the way back is not drawn. */
+const topless = (q: Quantity): Quantity => ({ ...q, hi: null, value: null });
+
+/**
+ * kPa of a way with its load, where told; only a low side where part of the way back is not drawn, or its radiator is
+ * of unknown heat. What lies behind tails is never in it.
+ */
 export function lossOf(w: HeatWay, pipes: Quantity = w.pipes): Quantity {
   const all = w.own === null ? pipes : total([pipes, w.own], ...KPA);
-  return w.closed ? all : { ...all, hi: null, value: null };
+  return w.closed && !(w.own === null && w.load.kind === 'radiator') ? all : topless(all);
 }
+
+/** A loss of the index way: without a top where another way may yet lose more than anyone can tell. */
+export const lossOfIndex = (ways: readonly HeatWay[], lost: Quantity): Quantity =>
+  ways.some((w) => lossOf(w).hi === null) ? topless(lost) : lost;
 
 function pumpsOn(way: HeatWay | null): number | null {
   const head = (way?.sections ?? []).reduce((sum, s) => sum + s.inLine.pumpKPa, 0);
@@ -127,10 +151,12 @@ function circuitOf(given: Given, system: HeatingSystem, vertex: string, boiler: 
     null,
   );
   const head = boiler.fields.pumpHeadLeftKPa;
-  const even = ways.length > 1 && ways.every((w) => w.own !== null && w.pipes.hi !== null && w.load.kW !== null);
+  const even = ways.length > 1 && ways.every((w) => w.own !== null && w.load.kW !== null && lossOf(w).hi !== null);
   const flowOf = (w: HeatWay): number =>
     middle(w.sections.findLast((s) => s.section.service === 'heatingFlow')?.flow ?? w.pipes);
-  const asked = even ? ways.map((w) => ({ id: w.load.id, lossKPa: middle(lossOf(w)), flowKgPerS: flowOf(w) })) : [];
+  const asked = even
+    ? ways.map((w) => ({ id: w.load.id, lossKPa: middle(lossOf(w)), flowKgPerS: flowOf(w), openKPa: w.openKPa }))
+    : [];
   const sections = [...new Set(ways.flatMap((w) => w.sections))].sort(
     (a, b) => Number(a.section.service === 'heatingReturn') - Number(b.section.service === 'heatingReturn'),
   );
@@ -144,7 +170,7 @@ function circuitOf(given: Given, system: HeatingSystem, vertex: string, boiler: 
     kW: carried(loads, system.bound),
     ways,
     index,
-    lost: index && lossOf(index),
+    lost: index && lossOfIndex(ways, lossOf(index)),
     head: typeof head === 'number' ? head : pumpsOn(index),
     balance: balance(asked, (system.temps.flowC + system.temps.returnC) / 2),
   };

@@ -7,7 +7,7 @@ import type { Given } from '../given.ts';
 import { heatOf } from '../heating/design-flow.ts';
 import type { PipeLoss } from '../heating/section-loss.ts';
 import { scaled, total } from '../heating/spread.ts';
-import { type HeatCircuit, lossOf, NOT_KNOWN } from './circuits.ts';
+import { type HeatCircuit, lossOf, lossOfIndex, NOT_KNOWN } from './circuits.ts';
 import type { HeatingSystem, HeatSection } from './solve-heating.ts';
 
 const COPPER = 'copper';
@@ -64,12 +64,15 @@ export function otherSizes(given: Given, circuit: HeatCircuit): readonly OtherSi
     return [
       {
         size,
-        lost: lossOf(
-          index,
-          total(
-            results.map((r) => r?.loss ?? NOT_KNOWN),
-            'kPa',
-            1,
+        lost: lossOfIndex(
+          circuit.ways,
+          lossOf(
+            index,
+            total(
+              results.map((r) => r?.loss ?? NOT_KNOWN),
+              'kPa',
+              1,
+            ),
           ),
         ),
         velocity: fastest([...made.values()]),
@@ -107,7 +110,7 @@ export function otherDifferences(system: HeatingSystem, circuit: HeatCircuit): r
         kelvin,
         title: row.title ?? row.key,
         times,
-        lost: lossOf({ ...index, own: end }, pipes),
+        lost: lossOfIndex(circuit.ways, lossOf({ ...index, own: end }, pipes)),
         velocity: fastest(tried.filter((t) => primaries.has(t.of)).map((t) => t.result)),
       },
     ];

@@ -5,12 +5,14 @@ export interface Way {
   readonly id: string;
   readonly lossKPa: number;
   readonly flowKgPerS: number;
+  /** Part of the loss that its own lockshield has while it is open, kPa: it takes up the excess on top of that. */
+  readonly openKPa?: number;
 }
 
 export interface Balanced extends Way {
   /** What its lockshield has to take up, kPa; 0 on the index circuit. */
   readonly excessKPa: number;
-  /** Flow factor of a valve that takes it up, m3/h at 1 bar; null where there is nothing to take up. */
+  /** Flow factor its lockshield is then set to, m3/h at 1 bar; null where there is nothing to take up. */
   readonly kv: number | null;
 }
 
@@ -41,7 +43,8 @@ export function balance(ways: readonly Way[], tC: number): Balance | null {
     pumpKPa: index.lossKPa,
     ways: sorted.map((w) => {
       const excessKPa = index.lossKPa - w.lossKPa;
-      return { ...w, excessKPa, kv: valveKv(w.flowKgPerS, excessKPa, tC) };
+      const kv = excessKPa > 0 ? valveKv(w.flowKgPerS, excessKPa + (w.openKPa ?? 0), tC) : null;
+      return { ...w, excessKPa, kv };
     }),
   };
 }

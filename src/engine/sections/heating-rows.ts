@@ -125,8 +125,8 @@ export function loadRows(c: HeatCircuit): Row[] {
       b === undefined
         ? ''
         : b.kv === null
-          ? '; it is the index: its lockshield stays open'
-          : `; its lockshield takes up ${b.excessKPa.toFixed(1)} kPa more: kv ${b.kv.toFixed(2)} m3/h`;
+          ? '; it is the index, whose lockshield stays open'
+          : `; its lockshield takes up ${b.excessKPa.toFixed(1)} kPa more: set to kv ${b.kv.toFixed(2)} m3/h`;
     return {
       kind: 'fact',
       label: sentence(w.load.name),

@@ -68,10 +68,26 @@ describe('the chapter of heating', () => {
     );
     const facts = of(made.rows, 'fact').filter((r) => r.label === 'Radiator');
     expect(facts).toHaveLength(2);
-    expect(facts.filter((r) => r.say.includes('its lockshield stays open'))).toHaveLength(1);
-    expect(facts.filter((r) => /takes up \d+\.\d kPa more: kv \d+\.\d\d m3\/h/.test(r.say))).toHaveLength(1);
+    expect(facts.filter((r) => r.say.includes('whose lockshield stays open'))).toHaveLength(1);
+    expect(facts.filter((r) => /takes up \d+\.\d kPa more: set to kv \d+\.\d\d m3\/h/.test(r.say))).toHaveLength(1);
     // Both ways a primary, what goes on past the first tee, and a tail each.
     expect(of(made.rows, 'fact').filter((r) => r.figure?.unit === 'm/s')).toHaveLength(8);
+  });
+
+  test('a radiator of unknown heat leaves the index without a top, and nothing passes', () => {
+    const made = written(
+      radiators(
+        [
+          { at: 2000, kW: 1 },
+          { at: 4000, kW: null },
+        ],
+        { pumpHeadLeftKPa: 40 },
+      ),
+    );
+    expect(of(made.rows, 'answer')[0]?.figure.hi).toBeNull();
+    expect(made.state).toBe('note');
+    expect(of(made.rows, 'choice').every((c) => c.state !== 'pass')).toBe(true);
+    expect(of(made.rows, 'fact').some((r) => r.say.includes('lockshield takes up'))).toBe(false);
   });
 
   test('nothing where no flow is drawn', () => {

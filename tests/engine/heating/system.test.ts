@@ -44,7 +44,7 @@ describe('two pipes and radiators', () => {
   });
 
   test('every way is closed, and loses no more than the index', () => {
-    const circuit = circuitOf(
+    const circuit = sole(
       drawn(
         radiators([
           { at: 2000, kW: 2.5 },
@@ -169,7 +169,7 @@ describe('made or run another way', () => {
         { at: 5000, kW: 1 },
       ]),
     );
-    expect(primariesOf(circuitOf(house)).map((s) => s.section.service)).toEqual(['heatingFlow', 'heatingReturn']);
+    expect(primariesOf(sole(house)).map((s) => s.section.service)).toEqual(['heatingFlow', 'heatingReturn']);
   });
 });
 
@@ -187,7 +187,7 @@ describe('the head left', () => {
       sureness: 'seen',
       fields: { hasValves: null, headKPa: pump },
     };
-    return circuitOf(drawn(plan)).head;
+    return sole(drawn(plan)).head;
   };
 
   test('is that of the boiler, else of the pump that is drawn', () => {

@@ -61,15 +61,12 @@ const bodies = ({ vessel, valves, outletValve }: Preheat): Point[] => [
 export function extraLoss(given: Given, preheat: Preheat, lPerMin: number, tC: number): ExtraLoss | null {
   const water = waterAt(tC);
   if (!water || !(lPerMin > 0)) return null;
-  const traces = given.traces.filter((t) => preheat.pipes.some((s) => t.sections.includes(s)));
   const missing = new Set<string>();
   let [lo, hi]: [number, number | null] = [0, 0];
-  for (const trace of traces) {
-    const parts = lossParts(
-      given,
-      trace,
-      preheat.pipes.filter((s) => trace.sections.includes(s)),
-    );
+  for (const trace of given.traces) {
+    const pipes = preheat.pipes.filter((s) => given.network.kinds.circuit(s.service) === trace.circuit);
+    if (pipes.length === 0) continue;
+    const parts = lossParts(given, trace, pipes);
     for (const m of parts.missing) missing.add(m);
     const lost = lossAt(parts, lPerMin, tC);
     lo += lost.lo / KPA_A_BAR;

@@ -1,4 +1,4 @@
-import type { Section, Trace } from '../../network/trace.ts';
+import type { Section, TraceEnd } from '../../network/trace.ts';
 import type { Given } from '../given.ts';
 import { arrivingBar, standingBar } from '../supply/inlets.ts';
 import { type Way, wayTo } from '../supply/way-back.ts';
@@ -19,8 +19,8 @@ const CIRCUITS = new Set(['cold', 'hot']);
 const UNSEEN: Way = { origin: { is: 'unseen', at: null }, steps: [] };
 
 /** How the water comes to the start of a section: the way to something it feeds, cut off before it. */
-function wayBefore(given: Given, trace: Trace, section: Section): Way {
-  const end = trace.ends.find((e) => e.vertex === section.serves[0]);
+function wayBefore(given: Given, ends: ReadonlyMap<string, TraceEnd>, section: Section): Way {
+  const end = ends.get(section.serves[0] ?? '');
   const point = end && given.plan.points[end.point];
   if (!end || !point) return UNSEEN;
   const way = wayTo(given, point, end.connection);
@@ -51,9 +51,10 @@ export function pressureParts(given: Given, services: ReadonlySet<string>): Pres
     part.tubes.add(kind);
   };
   for (const trace of given.traces.filter((t) => CIRCUITS.has(t.circuit))) {
+    const ends = new Map(trace.ends.map((e) => [e.vertex, e] as const));
     for (const section of trace.sections) {
       if (!section.legs.some((leg) => fresh.has(leg))) continue;
-      const arrives = arrivingBar(given, wayBefore(given, trace, section)) ?? main;
+      const arrives = arrivingBar(given, wayBefore(given, ends, section)) ?? main;
       for (const leg of section.legs) add(leg, arrives);
     }
   }

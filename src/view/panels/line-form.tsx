@@ -24,7 +24,7 @@ export function LineForm({ line, onShow }: { readonly line: Line; readonly onSho
   };
   return (
     <form
-      className="line-form"
+      className="list-line-form"
       onSubmit={(e) => {
         e.preventDefault();
         keep();

@@ -171,7 +171,7 @@ function FoldLine() {
       <button type="button" className="fold-key" onClick={() => editor.foldUp(null)}>
         <span>fold down</span>
       </button>
-      {said !== null && <span className="fold-says">{said}</span>}
+      {said !== null && <span className="wall-fold-says">{said}</span>}
       <ScaleBar folded />
     </div>
   );

@@ -10,16 +10,14 @@ export function NoteRow({ row }: { readonly row: Note }) {
   const id = useId();
   const said = (
     <>
-      <span className="note-said">{row.say}</span>
-      {row.unverified && <em className="unverified">unverified</em>}
+      {row.say} {row.unverified && <em className="unverified">unverified</em>}
     </>
   );
   if (row.cites.length === 0) return <p className="row-note">{said}</p>;
   return (
     <div className="row-note">
       <button type="button" className="note-key" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)}>
-        {said}
-        <span className="out-of-sight">{open ? ', hide where this is from' : ', where this is from'}</span>
+        {said} <span className="note-from">{row.cites.length === 1 ? 'source' : 'sources'}</span>
       </button>
       <div id={id} hidden={!open}>
         <Cites cites={row.cites} />

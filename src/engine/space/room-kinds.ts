@@ -13,3 +13,7 @@ export const isBedroom = (room: Room): boolean =>
   !isCupboard(room) && !isBathroom(room) && (room.use === 'bedroom' || /\bbed(room)?\b/i.test(said(room)));
 export const isLoft = (room: Room): boolean =>
   room.use === 'loft' || (room.use === '' && /\b(loft|attic|roof space)\b/i.test(room.name));
+/** Where people sit, eat or sleep, and look at what is on the walls. */
+export const isLivedIn = (room: Room): boolean =>
+  isBedroom(room) ||
+  (!isCupboard(room) && !isBathroom(room) && /\b(living|lounge|dining|study|office)\b/i.test(said(room)));

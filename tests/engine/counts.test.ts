@@ -73,8 +73,14 @@ function workOf(plan: Plan) {
   };
 }
 
-/** Rules that speak of the whole plan at once. */
-const ONCE: ReadonlySet<string> = new Set(['gas/meter-capacity', 'building/through-wall', 'water/mains']);
+/** Rules that speak of the whole plan at once, or ask once what is to be looked at in many places. */
+const ONCE: ReadonlySet<string> = new Set([
+  'gas/meter-capacity',
+  'building/through-wall',
+  'water/mains',
+  'discharge/end',
+  'safety/bonding',
+]);
 
 const within = (a: number, b: number, share: number): void => {
   expect(b).toBeGreaterThan(0);

@@ -1,4 +1,4 @@
-import { type FormEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { type FormEvent, Fragment, type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { readNumber } from '../panels/inspect/typed-value.ts';
 
 /** One thing a line asks. */
@@ -27,8 +27,8 @@ interface Props {
   readonly onKeep: (told: Told) => boolean;
   readonly onLeave: () => void;
   readonly onDelete?: () => void;
-  /** What else stands in the form, above its keys. */
-  readonly children?: ReactNode;
+  /** What stands under the box of a key. */
+  readonly under?: { readonly key: string; readonly shows: ReactNode };
 }
 
 const shown = (value: Told[string] | undefined): string =>
@@ -53,7 +53,7 @@ export function readTold(asks: readonly Ask[], typed: Told): { told: Told } | { 
 }
 
 /** A line of the job card as a small form: kept as one step, or left as it was. */
-export function LineForm({ asks, typed, onType, fresh, keepWord, onKeep, onLeave, onDelete, children }: Props) {
+export function LineForm({ asks, typed, onType, fresh, keepWord, onKeep, onLeave, onDelete, under }: Props) {
   const id = useId();
   const [wrong, setWrong] = useState<{ readonly wrong: string; readonly key: string } | null>(null);
   const form = useRef<HTMLFormElement>(null);
@@ -90,20 +90,22 @@ export function LineForm({ asks, typed, onType, fresh, keepWord, onKeep, onLeave
       }}
     >
       {inRows(asks).map((row) => (
-        <div key={row.map((a) => a.key).join(' ')} className={row.length > 1 ? 'pair' : undefined}>
-          {row.map((ask) => (
-            <Box
-              key={ask.key}
-              id={`${id}${ask.key}`}
-              ask={ask}
-              value={typed[ask.key] ?? null}
-              wrong={wrong?.key === ask.key ? wrong.wrong : null}
-              onSet={(value) => set(ask.key, value)}
-            />
-          ))}
-        </div>
+        <Fragment key={row.map((a) => a.key).join(' ')}>
+          <div className={row.length > 1 ? 'pair' : undefined}>
+            {row.map((ask) => (
+              <Box
+                key={ask.key}
+                id={`${id}${ask.key}`}
+                ask={ask}
+                value={typed[ask.key] ?? null}
+                wrong={wrong?.key === ask.key ? wrong.wrong : null}
+                onSet={(value) => set(ask.key, value)}
+              />
+            ))}
+          </div>
+          {under !== undefined && row.some((ask) => ask.key === under.key) && under.shows}
+        </Fragment>
       ))}
-      {children}
       <div className="key-row">
         <button type="submit" className="key primary slight">
           {keepWord}

@@ -1,10 +1,10 @@
 import { lazy, Suspense } from 'react';
 import { useReport } from '../app/use-session.ts';
-import { ReachChapter } from './reach-chapter.tsx';
-import { SectionChapter } from './section-chapter.tsx';
 import { ThingsChapter } from './things-chapter.tsx';
 
 /** Not needed before the first stroke: they come when they are first opened. */
+const SectionChapter = lazy(() => import('./section-chapter.tsx').then((m) => ({ default: m.SectionChapter })));
+const ReachChapter = lazy(() => import('./reach-chapter.tsx').then((m) => ({ default: m.ReachChapter })));
 const FindingsChapter = lazy(() => import('./findings-chapter.tsx').then((m) => ({ default: m.FindingsChapter })));
 const RunsChapter = lazy(() => import('./runs-chapter.tsx').then((m) => ({ default: m.RunsChapter })));
 const Inspect = lazy(() => import('./inspect/inspect.tsx').then((m) => ({ default: m.Inspect })));

@@ -38,9 +38,12 @@ export function readDay(said: string): string | null {
 const dayAfter = (say: string, word: string): string | null =>
   readDay(new RegExp(`${word} ((?:\\d{1,2} )?[A-Z][a-z]+ \\d{4})`).exec(say)?.[1] ?? '');
 
+/** "1 minute" of "1 minutes". */
+const sayOne = (said: string): string => said.replace(/^(1 [a-z]+)s$/, '$1');
+
 function sayRow(row: Row): string {
   if (row.kind === 'fact') {
-    const figure = row.figure ? sayQuantity(row.figure) : '';
+    const figure = row.figure ? sayOne(sayQuantity(row.figure)) : '';
     return figure !== '' && row.say !== '' ? `${figure}, ${row.say}` : figure + row.say;
   }
   if (row.kind !== 'sum' || row.result === null) return '';

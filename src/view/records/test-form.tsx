@@ -37,6 +37,18 @@ export function TestForm({ was, half, expected, onType, onKeep, onLeave, onDelet
   const byEdition = kind?.byEdition === true;
   const { editions } = expected;
   const radio = byEdition && editions.length > 0;
+  const seconds = figureKey('seconds');
+  const timing = (
+    <>
+      <Stopwatch onStop={(s) => onType({ ...typed, [seconds]: s })} />
+      <Rate typed={typed} />
+    </>
+  );
+  const editionKeys = (
+    <EditionKeys typed={typed} editions={editions} onChoose={(edition) => onType({ ...typed, edition })} />
+  );
+  const under =
+    was.kind === 'gas-rate' ? { key: seconds, shows: timing } : radio ? { key: 'on', shows: editionKeys } : null;
   const set = (next: Told): void => onType(radio ? withEdition(typed, next, editions) : next);
   return (
     <LineForm
@@ -48,15 +60,8 @@ export function TestForm({ was, half, expected, onType, onKeep, onLeave, onDelet
       onKeep={(told) => onKeep(recordOf(was, told))}
       onLeave={onLeave}
       {...(onDelete === undefined ? {} : { onDelete })}
-    >
-      {radio && <EditionKeys typed={typed} editions={editions} onChoose={(edition) => onType({ ...typed, edition })} />}
-      {was.kind === 'gas-rate' && (
-        <>
-          <Rate typed={typed} />
-          <Stopwatch onStop={(s) => onType({ ...typed, [figureKey('seconds')]: s })} />
-        </>
-      )}
-    </LineForm>
+      {...(under === null ? {} : { under })}
+    />
   );
 }
 

@@ -73,7 +73,7 @@ export function asksOf(
     return help.length === 0 ? common : { ...common, help: help.join(' ') };
   });
   return [
-    { key: 'part', label: 'Of what', kind: 'text' },
+    { key: 'part', label: 'Of what', kind: 'long' },
     { key: 'on', label: 'Tested on', kind: 'date' },
     ...(asksEdition ? [{ key: 'edition', label: 'Edition worked to', kind: 'text' } as const] : []),
     ...figures,

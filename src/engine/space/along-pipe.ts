@@ -1,5 +1,7 @@
+import { toHouse } from '../../geometry/hosting.ts';
 import { clipToArea } from '../../geometry/outlines.ts';
 import { type PointBox, segmentToPoint } from '../../geometry/point-box.ts';
+import { sub3 } from '../../geometry/vec.ts';
 import { type Edge, otherEnd } from '../../network/network.ts';
 import { constant } from '../../reference/figure.ts';
 import { between, type Quantity } from '../../report/quantity.ts';
@@ -41,10 +43,14 @@ function entryOf(given: Given, edge: Edge, from: string): number | null {
 function meets(given: Given, edge: Edge, from: string, body: PointBox): number | null {
   const [a, b] = [from, otherEnd(edge, from)].map((v) => given.network.vertices.get(v)?.place ?? null);
   if (edge.kind !== 'leg' || !a || !b) return null;
-  const near = segmentToPoint({ a: a.at, b: b.at }, body);
-  if (near.distance > ON_PIPE_MM) return null;
-  const { onLine } = near;
-  return Math.hypot(onLine.x - a.at.x, onLine.y - a.at.y, onLine.z - a.at.z);
+  if (segmentToPoint({ a: a.at, b: b.at }, body).distance > ON_PIPE_MM) return null;
+  // A clamp has a width: its middle is what is measured to.
+  const { maxY, maxZ } = body.local;
+  const middle = toHouse(body.frame, { x: 0, y: maxY / 2, z: maxZ / 2 });
+  const [way, to] = [sub3(b.at, a.at), sub3(middle, a.at)];
+  const long = Math.hypot(way.x, way.y, way.z);
+  const along = long === 0 ? 0 : (way.x * to.x + way.y * to.y + way.z * to.z) / long;
+  return Math.min(long, Math.max(0, along));
 }
 
 /**

@@ -15,7 +15,7 @@ const fields = [
   textField('seen', 'What was seen'),
   found(yesNoField('controlReached', 'Emergency control in reach')),
   found(yesNoField('controlTurns', 'Emergency control turns by hand')),
-  found(choiceField('bonding', 'Main bonding', BONDING, 'Only where no clamp is drawn.')),
+  found(choiceField('mainBonding', 'Main bonding', BONDING, 'Only where no clamp is drawn.')),
 ];
 
 export default definePoint({

@@ -10,7 +10,7 @@ const fields = [
   numberField('flowLPerMin', 'Flow at the first tap', 'litres a minute', { max: 100 }),
   yesNoField('turns', 'Turns off by hand'),
   found(choiceField('incoming', 'Main comes in as', { metal: 'metal', plastic: 'plastic' })),
-  found(choiceField('bonding', 'Main bonding', BONDING, 'Only where no clamp is drawn.')),
+  found(choiceField('mainBonding', 'Main bonding', BONDING, 'Only where no clamp is drawn.')),
 ];
 
 export default definePoint({

@@ -52,7 +52,7 @@ function conductorOf({ plan }: Given, clamp: Point): Quantity | null {
 
 function bondOf(given: Given, service: BondedService, source: Sited, clamp: Sited | null): Bond {
   const { point, face } = source;
-  const { bonding } = point.fields;
+  const { mainBonding: bonding } = point.fields;
   const told: Bond['told'] = bonding === 'missing' || bonding === 'notNeeded' ? bonding : null;
   const none = { service, source: point, touched: touchedBy(given, point), told };
   if (!clamp) return { ...none, clamp: null, conductor: null, along: null, from: 'outlet', beforeBranch: null };

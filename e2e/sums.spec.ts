@@ -15,7 +15,7 @@ test('a sum is worked out on the empty page, with its working and its sources', 
   await hand.press(sums.getByRole('radio', { name: 'hole', exact: true }));
   await sums.getByLabel('Clear span between bearings').fill('3000');
   await sums.getByLabel('Depth of the joist').fill('20');
-  await expect(sums.getByText(/depth is at least 75/)).toBeVisible();
+  await expect(sums.getByText(/^Depth is at least 75 mm, not 20\.$/)).toBeVisible();
   await sums.getByLabel('Depth of the joist').fill('200');
   await expect(sums.locator('.sum-large')).toHaveText('50.0 mm');
   await expect(sums.getByText('750', { exact: false }).first()).toBeVisible();

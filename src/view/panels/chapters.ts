@@ -29,31 +29,31 @@ const RANKS = {
 
 /** The report's chapters as a boiler move is thought through: what burns, what it feeds, what leaves it, what is left to do. */
 const IN_TURN: readonly string[] = [
-  'gas-drop',
-  'gas-volume',
-  'heating',
-  'heating-water',
-  'cold-supply',
-  'mains',
-  'hot-wait',
-  'preheat',
-  'flue',
-  'condensate',
-  'discharge',
-  'reach',
-  'working-room',
-  'safety',
-  'floors',
-  'boxing',
-  'insulation',
-  'tests',
-  'electrician',
-  'runs',
+  'section:gas-drop',
+  'section:gas-volume',
+  'section:heating',
+  'section:heating-water',
+  'section:cold-supply',
+  'section:mains',
+  'section:hot-wait',
+  'section:preheat',
+  'section:flue',
+  'section:condensate',
+  'section:discharge',
+  'section:reach',
+  'section:working-room',
+  'section:safety',
+  'section:floors',
+  'section:boxing',
+  'section:insulation',
+  'section:tests',
+  'section:electrician',
+  'section:runs',
 ];
 
 /** One that nobody put in its turn stands after those that were, by its own order. */
 function turnOf(id: string): number {
-  const at = IN_TURN.indexOf(id);
+  const at = IN_TURN.indexOf(`section:${id}`);
   return at < 0 ? IN_TURN.length : at;
 }
 

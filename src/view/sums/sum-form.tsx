@@ -108,7 +108,7 @@ export function SumForm({ card, onBack }: { readonly card: SumCard; readonly onB
         ) : answer.ok ? (
           <SumWorking working={answer.working} sources={answer.sources} />
         ) : (
-          <p className="field-wrong">{answer.why}</p>
+          <p className="field-wrong">{capital(answer.why).replace(/\.?$/, '.')}</p>
         )}
       </output>
     </>

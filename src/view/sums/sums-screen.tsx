@@ -33,7 +33,7 @@ function SumList({ cards, last, onOpen }: ListProps) {
       <p>Each with its working and where its figures are from. Nothing has to be drawn.</p>
       {byTopic(cards).map(([topic, of]) => (
         <section key={topic} aria-label={capital(topic)}>
-          <h3>{capital(topic)}</h3>
+          <h3 className="sum-topic">{capital(topic)}</h3>
           <div className="sum-keys">
             {of.map((card) => (
               <button key={card.id} type="button" className="key" data-sum={card.id} onClick={() => onOpen(card)}>

@@ -2,7 +2,7 @@ import { expect as check, type Page } from '@playwright/test';
 import { bench, openChapter, panel, pullSheet, takeTool } from './hands/drawing.ts';
 import { handOf } from './hands/hand.ts';
 import { expect, openEmpty, test } from './hands/kickset.ts';
-import { answer, held, pxOf } from './hands/model.ts';
+import { answer, atRest, held, pxOf } from './hands/model.ts';
 
 /** A grey sheet with a black frame, drawn by the page itself and handed over as a file. */
 async function sheetPng(page: Page, width: number, height: number): Promise<Buffer> {
@@ -57,6 +57,8 @@ test('a plan is put under the floor, scaled by a known length, locked, and is th
   await (await asked).setFiles({ name: 'agent plan.png', mimeType: 'image/png', buffer: png });
   await expect(panel(page).getByRole('button', { name: /agent plan/ })).toBeVisible();
 
+  // On a phone the sheet goes down for it, and the picture is brought into the room that leaves.
+  await atRest(page);
   // Two ends of a wall on the picture, known to be 4000 long.
   const before = await traceOf(page);
   const k = before.place.mmPerPixel;

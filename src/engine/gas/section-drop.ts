@@ -71,6 +71,15 @@ function missingOf(
  * An unknown size, an open length or an open flow leaves the low side only, and `working.missing` names it.
  */
 export function sectionDrop(ask: SectionAsk): SectionDrop {
+  const known = dropped.get(ask) ?? work(ask);
+  dropped.set(ask, known);
+  return known;
+}
+
+/** Other sizes of one stretch leave the rest of the way as it was asked before. */
+const dropped = new WeakMap<SectionAsk, SectionDrop>();
+
+function work(ask: SectionAsk): SectionDrop {
   const found = tube(ask.tubeKind, ask.size);
   const effective = effectiveLength(
     ask.tubeKind,

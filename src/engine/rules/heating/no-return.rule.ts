@@ -1,7 +1,7 @@
 import type { Point } from '../../../plan/records/pipework.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import type { Given } from '../../given.ts';
-import { atVertex } from '../../places.ts';
+import { atPoint } from '../../places.ts';
 import { midSentence, sayPoint } from '../../say-names.ts';
 import { primaries } from './circuit-houses.ts';
 
@@ -23,8 +23,8 @@ function judge(given: Given): Fault[] {
     const [flow, back] = [pipesAt(given, point, 'heatingFlow'), pipesAt(given, point, 'heatingReturn')];
     const fresh = (of: readonly string[]): boolean => of.some((e) => network.edges.get(e)?.state === 'new');
     if (flow.tails.length === 0 || back.tails.length === 0) return [];
-    if (fresh(flow.edges) && back.edges.length === 0) return [{ point, lacks: 'return', at: back.tails[0] }];
-    if (fresh(back.edges) && flow.edges.length === 0) return [{ point, lacks: 'flow', at: flow.tails[0] }];
+    if (fresh(flow.edges) && back.edges.length === 0) return [{ point, lacks: 'return' }];
+    if (fresh(back.edges) && flow.edges.length === 0) return [{ point, lacks: 'flow' }];
     return [];
   });
   const [first] = halves;
@@ -38,7 +38,7 @@ function judge(given: Given): Fault[] {
         has: first.lacks === 'return' ? 'flow' : 'return',
         lacks: first.lacks,
       },
-      at: atVertex(network, first.at && `${first.point.id}/${first.at.id}`),
+      at: atPoint(plan, first.point.id),
       more: halves.length - 1,
     },
   ];

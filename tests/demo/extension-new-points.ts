@@ -33,11 +33,21 @@ export function extensionNewPoints({ point }: OptionTools, condensate: Connectio
       hotLPerMin: 13.1,
       hotRiseK: 35,
       pumpHeadLeftKPa: 20,
+      waterLitres: 2,
+      vesselLitres: 10,
       ...CLEAR,
       flueMaxM: 9,
       flueBend90M: 1,
       flueBend45M: 0.5,
     },
+  });
+  point({
+    id: 'D-AL',
+    kind: 'co-alarm',
+    name: 'New carbon monoxide alarm',
+    place: onWall('DP2', 'right', 1250, floor(GROUND, 2050)),
+    size: size(120, 40, 80),
+    fields: { on: 'wall' },
   });
   point({
     id: 'D-NF',

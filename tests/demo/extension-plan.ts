@@ -52,6 +52,18 @@ function gasCocks(plan: Plan, option: string): void {
   }
 }
 
+/** On the return of every option; where the pipes go over the ceiling air can leave by itself in A and D only. */
+function heatingItems(plan: Plan, option: string): void {
+  const own = (id: string) => (option === 'A' ? id : `${id}-${option}`);
+  const add = (id: string, kind: string, name: string, node: string, fields: Record<string, boolean>) => {
+    plan.items[own(id)] = { id: own(id), kind, name, node, along: null, fields, option, sureness: 'seen' };
+  };
+  add('D-FI', 'filter', 'Filter on the return', atConnection(own('D-NB'), 'return'), {});
+  if (option !== 'A' && option !== 'D') return;
+  add('D-AV1', 'air-vent', 'Air vent on the flow', `${own('D-f1')}.3`, { automatic: true });
+  add('D-AV2', 'air-vent', 'Air vent on the return', `${own('D-r1')}.3`, { automatic: true });
+}
+
 /** An invented house whose combi moves to the far end of a rear extension, away from every drain. */
 export function extensionPlan(): Plan {
   const heights = { ceilingMm: 2400, buildUpMm: 150 };
@@ -91,6 +103,7 @@ export function extensionPlan(): Plan {
     plan.options[id] = { id, name: id, note: NOTES[id] ?? '', fates: { ...fates } };
     extensionOption(k, drain);
     gasCocks(plan, id);
+    heatingItems(plan, id);
   }
   return plan;
 }

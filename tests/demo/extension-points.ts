@@ -20,6 +20,19 @@ function sources(k: HouseKit): void {
     place: onWall('DE', 'left', 7400, floor(GROUND, 300)),
     size: size(100, 180, 100),
     connections: [tail('out', 'cold', 'Cold main', '22', [0, 150, 100], 'up')],
+    fields: { incoming: 'plastic' },
+  });
+}
+
+/** Inside the front wall, on the pipe that comes through it. */
+function bonding(k: HouseKit): void {
+  k.point({
+    id: 'D-MB',
+    kind: 'bonding-clamp',
+    name: 'Main bonding clamp',
+    place: onWall('DS', 'left', 900, floor(GROUND, 420), 20),
+    size: size(60, 60, 60),
+    fields: { pipe: 'gas', conductorMm2: 10, fromMeterMm: 350, beforeBranch: true },
   });
 }
 
@@ -98,6 +111,7 @@ function around(k: HouseKit): void {
 /** What stands before the work, whatever is chosen. */
 export function extensionSurvey(k: HouseKit): void {
   sources(k);
+  bonding(k);
   oldBoiler(k);
   drains(k);
   around(k);

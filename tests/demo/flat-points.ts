@@ -83,6 +83,8 @@ function boilers(k: HouseKit): void {
       hotRiseK: 35,
       hotLeastBar: 0.8,
       pumpHeadLeftKPa: 20,
+      waterLitres: 2,
+      vesselLitres: 8,
       ...CLEAR,
       flueMaxM: 9,
       flueBend90M: 1,

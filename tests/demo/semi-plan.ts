@@ -59,5 +59,21 @@ export function semiPlan(): Plan {
     option: 'A',
     ...inLine,
   };
+  plan.items['A-FI'] = {
+    id: 'A-FI',
+    kind: 'filter',
+    name: 'Filter on the return',
+    node: atConnection('A-NB', 'return'),
+    option: 'A',
+    ...inLine,
+  };
+  plan.items['A-DR'] = {
+    id: 'A-DR',
+    kind: 'drain-cock',
+    name: 'Drain cock in the dip of the return',
+    node: 'A-r1.3',
+    option: 'A',
+    ...inLine,
+  };
   return plan;
 }

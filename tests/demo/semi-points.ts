@@ -32,6 +32,7 @@ function sources(k: HouseKit): void {
     place: onWall('GN', 'right', 5600, floor(GROUND, 300)),
     size: size(100, 140, 100),
     connections: [tail('out', 'cold', 'Cold main', '22', [0, 120, 50], 'left')],
+    fields: { incoming: 'plastic' },
   });
   k.point({
     id: 'A-HB',
@@ -81,6 +82,8 @@ function boilers(k: HouseKit): void {
       inputBasis: 'gross',
       outputKw: 30,
       pumpHeadLeftKPa: 24,
+      waterLitres: 3,
+      vesselLitres: 12,
       ...CLEAR,
       flueMaxM: 8,
       flueBend90M: 1,
@@ -96,6 +99,20 @@ function boilers(k: HouseKit): void {
     place: onWall('FE', 'right', 5250, floor(FIRST, 2160)),
     size: size(100, 100, 100),
     fields: { serves: 'New system boiler', aboveGroundMm: 4850 },
+    ...A,
+  });
+}
+
+/** On the wall across the linen room from the new boiler. */
+function alarm(k: HouseKit): void {
+  k.point({
+    id: 'A-AL',
+    kind: 'co-alarm',
+    name: 'New carbon monoxide alarm',
+    storey: FIRST,
+    place: onWall('FP6', 'right', 1100, floor(FIRST, 2050)),
+    size: size(120, 40, 80),
+    fields: { on: 'wall' },
     ...A,
   });
 }
@@ -176,6 +193,7 @@ function heating(k: HouseKit): void {
 export function semiPoints(k: HouseKit): void {
   sources(k);
   boilers(k);
+  alarm(k);
   semiHotWater(k);
   heating(k);
   outside(k);

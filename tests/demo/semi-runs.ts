@@ -31,7 +31,14 @@ function old(k: HouseKit): void {
   hidden('A-f0', 'heatingFlow', 'Flow as it is', '22x0.9', [
     unseen('A-f0-old', at('A-EB', 'flow'), at('A-ZV', 'in'), [8000, 11000], [5, 9], '22x0.9'),
     unseen('A-f0-coil', at('A-ZV', 'water'), at('A-CY', 'coilFlow'), [1200, 2200], [3, 5], '22x0.9'),
-    unseen('A-f0-heating', at('A-ZV', 'heating'), { name: COCK, ...at('A-HC', 'join') }, [8000, 11000], [4, 9], null),
+    unseen(
+      'A-f0-heating',
+      at('A-ZV', 'heating'),
+      { name: COCK, ...at('A-HC', 'join') },
+      [8000, 11000],
+      [4, 9],
+      '22x0.9',
+    ),
   ]);
   hidden('A-c0', 'cold', 'Cold as it is', '22x0.9', [
     unseen('A-c0-main', at('A-ST', 'out'), at('A-CG', 'in'), [9000, 11500], [5, 9], '22x0.9'),

@@ -41,5 +41,15 @@ export function twoStoreyPlan(): Plan {
     node: atConnection('new-boiler', 'gas'),
   };
   plan.items['gas-cock'] = { ...cock, along: null, fields: {}, option: 'A', sureness: 'seen' };
+  plan.items.filter = {
+    id: 'filter',
+    kind: 'filter',
+    name: 'Filter on the return',
+    node: atConnection('new-boiler', 'return'),
+    along: null,
+    fields: {},
+    option: 'A',
+    sureness: 'seen',
+  };
   return plan;
 }

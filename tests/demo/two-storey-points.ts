@@ -67,7 +67,15 @@ function boilers(k: HouseKit): void {
       tail('condensate', 'condensate', 'Condensate', '21.5', [156, 180, 0], 'down'),
       tail('relief', 'boilerRelief', 'Relief', '15', [184, 81, 0], 'down'),
     ],
-    fields: { type: 'combi', inputKwHeating: 24.5, inputKwHotWater: 30.6, inputBasis: 'gross', hotLPerMin: 12 },
+    fields: {
+      type: 'combi',
+      inputKwHeating: 24.5,
+      inputKwHotWater: 30.6,
+      inputBasis: 'gross',
+      hotLPerMin: 12,
+      waterLitres: 2,
+      vesselLitres: 8,
+    },
     ...A,
   });
   k.point({

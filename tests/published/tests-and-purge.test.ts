@@ -55,7 +55,7 @@ describe('revision cards on tightness testing and purging, edition 3', () => {
     expect(drop('G4', null)).toBeNull();
     expect(allowedDrop({ edition: '3', gas: 'propane', meter: 'none', largestMm: 15 }).result).toBeNull();
     expect(allowedDrop({ edition: '4', gas: 'natural', meter: 'G4', largestMm: 15 }).missing[0]).toMatch(
-      /take it from edition 4/,
+      /in edition 4/,
     );
   });
   const volume = exact(0.014, 'm3', 4);

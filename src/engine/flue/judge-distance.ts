@@ -83,7 +83,7 @@ export function judge(given: Given, t: Terminal, c: Candidate): Judged {
     found,
     wanted,
     state,
-    say: `${sayFigures(found)} ${label}: ${c.what}${off}${askew(c)}; ${against}${unless}`,
+    say: `${sayFigures(found)}: ${c.what}${off}${askew(c)}; ${against}${unless}`,
     cites: [{ source: general.cite.source, clause: general.cite.clause, table: general.cite.table }],
     missing: open ? c.unless : null,
   };

@@ -115,7 +115,7 @@ function expansionRow(inlet: Inlet): Row[] {
     {
       kind: 'sum',
       label: 'Expansion',
-      how: `${litres === null ? 'content not told' : `${litres} litres`} from ${fromC} to ${toC} °C grow ${percent.lo.toFixed(2)} %; room for it: ${told ?? 'not told'}`,
+      how: `${percent.lo.toFixed(2)} % from ${fromC} to ${toC} °C, ${litres === null ? 'content not told' : `of ${litres} litres`}; room for it: ${told ?? 'not told'}`,
       result: litres === null ? null : (growthLitres(litres, fromC, toC) ?? null),
       cites: [{ source: 'own-sums', clause: 'growth from the densities of water', table: 'unvented-inlet' }],
       ids: [vessel.id],
@@ -134,7 +134,7 @@ export function inletRows(given: Given, inlet: Inlet): Row[] {
   ];
   rows.push({
     kind: 'verdict',
-    label: 'Passes',
+    label: 'On its way',
     state: inlet.way.steps.length === 0 ? 'cantTell' : lacks ? (inlet.isNew ? 'check' : 'note') : 'pass',
     say: inlet.way.steps.length === 0 ? 'Its cold is not drawn.' : passes(given, inlet),
     ids,

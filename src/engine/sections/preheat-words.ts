@@ -25,7 +25,7 @@ function between(given: Given, { preheat }: Assessed, { trace, vessel }: StateFo
     trace.goes === 'either'
       ? `, or past it: nobody told what the ${named(given, valves.find((v) => v.kind === 'diverting-valve')?.id ?? '')} is set to`
       : '';
-  return `It comes to the ${name} at ${degrees(trace.inletC)}${by}${either}.`;
+  return `To the ${name} at ${degrees(trace.inletC)}${by}${either}.`;
 }
 
 function heating({ preheat, set }: Assessed, { trace }: StateFound): string {
@@ -43,17 +43,17 @@ function atShower(given: Given, { preheat, cold }: Assessed, { trace }: StateFou
   if (!first) return 'No outlet behind it is drawn.';
   const name = named(given, first.point.id);
   const blended = outletValve ? ` behind the ${named(given, outletValve.id)}` : '';
-  const port = `The hot port of the ${name}${blended} gets ${degrees(trace.outletC)}`;
+  const port = `The ${name}${blended} gets ${degrees(trace.outletC)}`;
   if (first.balance.is === 'afterHeater') return `${port}, and its cold is as warm: nothing there can mix it down.`;
   const want = showerC();
   const share = hotShare(want, trace.outletC.hi, cold.c);
   if (share === null) return `${port}: no warmer than a shower wants it.`;
-  const parts = `; mixed to ${want} °C with cold at ${cold.c}, ${Math.round(share * 100)} % of it is hot`;
+  const parts = `, ${Math.round(share * 100)} % hot to ${100 - Math.round(share * 100)} % cold at ${want} °C`;
   const hot = trace.outletC.hi > constant('preheat-limits', 'blended to');
   const scald = !hot
     ? ''
     : first.point.fields.thermostatic === true
-      ? ' It scalds if the valve of the shower sticks or its cold fails.'
+      ? ' It scalds if its valve sticks or the cold fails.'
       : ' It scalds if turned to hot, or if the cold fails.';
   return `${port}${parts}.${scald}`;
 }

@@ -31,6 +31,8 @@ export function alarmRows(given: Given, w: Watched): Row[] {
   const ids = [w.appliance.point.id, ...(w.alarm ? [w.alarm.point.id] : [])];
   const [state, say] = WHERE[w.is];
   const rows = w.distances.map((d): Row => {
+    const low = d.ask === 'heads' && (d.found.hi ?? d.found.lo) < 0;
+    if (low) return verdict('Against the tops of doors and windows', 'check', 'lower than the highest of them', ids);
     const wanted = `${d.wantedIs === 'atLeast' ? 'at least' : 'at most'} ${sayFigures(d.wanted)}`;
     return verdict(sentence(SAY_ALARM[d.ask]), d.ok ? 'pass' : 'check', `${sayFigures(d.found)}, ${wanted}`, ids);
   });

@@ -26,8 +26,8 @@ export interface DropAsk {
 /** Drop allowed with appliances connected and no smell, mbar. No result where the figure stands in a document nobody read. */
 export function allowedDrop({ edition, gas, meter, largestMm }: DropAsk): Working {
   const title = 'Drop allowed with appliances connected';
-  if (edition === '4') return cannot(title, ['the band of the installation volume: take it from edition 4']);
-  if (gas !== 'natural') return cannot(title, ['the limit for propane: take it from edition 3']);
+  if (edition === '4') return cannot(title, ['the band of the installation volume in edition 4']);
+  if (gas !== 'natural') return cannot(title, ['the limit for propane in edition 3']);
   if (meter === null) return cannot(title, ['size of the meter']);
   if (largestMm === null) return cannot(title, ['size of every gas pipe']);
   const [most, larger] = [figure(TABLE, meter, 'pipeMostMm'), figure(TABLE, meter, 'largerMostMm')];

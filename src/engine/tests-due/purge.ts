@@ -21,7 +21,7 @@ export interface PurgeAsk {
 /** Gas to be passed at a purge, m3: one volume for a house meter with small pipe, else a multiple of the installation volume. */
 export function purgeVolume({ edition, meter, largestMm, volumeM3 }: PurgeAsk): Working {
   const title = 'Purge volume';
-  if (edition === '4') return cannot(title, ['the rule of edition 4: take it from the edition']);
+  if (edition === '4') return cannot(title, ['the rule of edition 4, which is to be read there']);
   if (meter === null) return cannot(title, ['size of the meter']);
   const most = figure(TABLE, meter, 'pipeMostMm');
   const fixed = figure(TABLE, meter, 'volumeM3');

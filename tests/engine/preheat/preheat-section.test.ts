@@ -18,7 +18,7 @@ describe('the chapter on preheat', () => {
     const rows = rowsOf(preheatHouse({ vessel: told, basis: { coldC: 12, hotC: 60 } }));
     expect(verdict(rows, 'At its high limit, 90')).toMatch(/at 90 °C\. Its coil has nothing to add\. .* gets 90 °C/);
     expect(verdict(rows, 'At its high limit')).toMatch(/scalds/);
-    expect(verdict(rows, 'Hot, 65')).toMatch(/gets 65 °C; mixed to 40 °C with cold at 12, 53 % of it is hot/);
+    expect(verdict(rows, 'Hot, 65')).toMatch(/gets 65 °C, 53 % hot to 47 % cold at 40 °C/);
     expect(verdict(rows, 'Lukewarm, 35')).toMatch(/at 35 °C\. Its coil heats it to 60 °C/);
     expect(verdict(rows, 'Cold, 12')).toMatch(/at 12 °C\. Its coil heats it to 60 °C/);
     const cold = rows.find((r) => r.kind === 'fact' && r.label === 'Cold');
@@ -45,7 +45,7 @@ describe('the chapter on preheat', () => {
     expect(preheat?.outletValve?.id).toBe('ov');
     const rows = rowsOf(plan);
     expect(verdict(rows, 'Hot')).toMatch(/sends it past the boiler\. .* gets 46 °C/);
-    expect(verdict(rows, 'Lukewarm')).toMatch(/comes to the boiler at 35 °C\. The burner heats it/);
+    expect(verdict(rows, 'Lukewarm')).toMatch(/To the boiler at 35 °C\. The burner heats it/);
     const power = rows.flatMap((r) => (r.kind === 'sum' && r.label.endsWith('lukewarm') ? [r.result?.unit] : []));
     expect(power).toEqual(['kW']);
   });

@@ -45,7 +45,7 @@ export function extensionNewPoints({ point }: OptionTools, condensate: Connectio
     id: 'D-AL',
     kind: 'co-alarm',
     name: 'New carbon monoxide alarm',
-    place: onWall('DP2', 'right', 1250, floor(GROUND, 2050)),
+    place: onWall('DP2', 'right', 1250, floor(GROUND, 2130)),
     size: size(120, 40, 80),
     fields: { on: 'wall' },
   });

@@ -57,7 +57,7 @@ function oldBoiler(k: HouseKit): void {
       tail('hot', 'hot', 'Hot', '15', [-60, 150, 60], 'up'),
       tail('cold', 'cold', 'Cold', '15', [60, 150, 60], 'up'),
     ],
-    fields: { heatingKw: 14 },
+    fields: { heatingKw: 14, litresBehind: 95 },
   });
 }
 

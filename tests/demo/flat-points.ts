@@ -103,6 +103,18 @@ function boilers(k: HouseKit): void {
   });
 }
 
+function alarm(k: HouseKit): void {
+  k.point({
+    id: 'B-AL',
+    kind: 'co-alarm',
+    name: 'New carbon monoxide alarm',
+    place: onWall('BP1', 'left', 600, floor(FLAT, 2130)),
+    size: size(120, 40, 80),
+    fields: { on: 'wall' },
+    ...A,
+  });
+}
+
 function outside(k: HouseKit): void {
   k.point({
     id: 'B-NW1',
@@ -178,7 +190,7 @@ function water(k: HouseKit): void {
       tail('hot', 'hot', 'Hot', '15', [0, 30, 120], 'right'),
       tail('cold', 'cold', 'Cold', '15', [0, 70, 120], 'right'),
     ],
-    fields: { heatingKw: 7 },
+    fields: { heatingKw: 7, litresBehind: 60 },
   });
   const mixer = (depth: number) => [
     tail('hot', 'hot', 'Hot', '15', [-75, depth, 0], 'down'),
@@ -201,6 +213,7 @@ function water(k: HouseKit): void {
 export function flatPoints(k: HouseKit): void {
   gasAndPower(k);
   boilers(k);
+  alarm(k);
   outside(k);
   water(k);
 }

@@ -110,7 +110,7 @@ function alarm(k: HouseKit): void {
     kind: 'co-alarm',
     name: 'New carbon monoxide alarm',
     storey: FIRST,
-    place: onWall('FP6', 'right', 1100, floor(FIRST, 2050)),
+    place: onWall('FP6', 'right', 1100, floor(FIRST, 2130)),
     size: size(120, 40, 80),
     fields: { on: 'wall' },
     ...A,

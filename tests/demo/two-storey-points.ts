@@ -140,7 +140,7 @@ function taps(k: HouseKit): void {
       tail('flow', 'heatingFlow', 'Heating flow', '22', [-120, 50, 100], 'up'),
       tail('return', 'heatingReturn', 'Heating return', '22', [120, 50, 100], 'up'),
     ],
-    fields: { heatingKw: 9 },
+    fields: { heatingKw: 9, litresBehind: 75 },
   });
   const tap = (id: string, kind: string, name: string, storey: string, place: ReturnType<typeof onWall>) =>
     k.point({ id, kind, name, storey, place, size: size(250, 150, 200) });

@@ -34,7 +34,8 @@ function faultOf(given: Given, c: VesselCheck): Fault[] {
     ...(open(c) ? ['whether it is sealed or has a cistern'] : []),
     ...(c.missing.length > 0 ? c.missing : holds),
   ];
-  return [{ ...shared, outcome: 'cantTell', found: c.there.hi === null ? null : c.there, missing }];
+  const say = !open(c) && c.missing.length === 0 ? 'content' : 'cantTell';
+  return [{ ...shared, outcome: 'cantTell', say, found: c.there.hi === null ? null : c.there, missing }];
 }
 
 export default defineRule<Params>({
@@ -60,6 +61,11 @@ export default defineRule<Params>({
       title: "Can't tell whether the vessel is large enough",
       why: 'Not known: {missing}. One that is too small lifts the relief valve each time it is hot.',
       todo: 'Take the vessel from the sheet of the boiler, and tell what is known of the old system.',
+    },
+    content: {
+      title: 'Whether the vessel at the {what} is large enough hangs on the water in the old system',
+      why: 'Not known: {missing}. One that is too small lifts the relief valve each time it is hot.',
+      todo: 'Count the radiators on the old pipe and put in what they hold; where that cannot be done, price a second vessel.',
     },
     pass: 'The vessel takes what the water grows by.',
   },

@@ -1,5 +1,5 @@
 import { type Figure, figure } from '../../../reference/figure.ts';
-import { sayFigures } from '../../../report/quantity.ts';
+import { type Quantity, sayFigures } from '../../../report/quantity.ts';
 import { defineRule, type Fault } from '../../define-rule.ts';
 import { example } from '../../example.ts';
 import type { Given } from '../../given.ts';
@@ -14,20 +14,29 @@ type Params = { readonly nearest: Figure; readonly furthest: Figure; readonly be
 const missBy = ({ found, wanted, wantedIs }: AlarmDistance): number =>
   wantedIs === 'atLeast' ? wanted.lo - (found.hi ?? found.lo) : found.lo - wanted.lo;
 
+/** A height above something, told as how far it lies below. */
+const below = (above: Quantity): Quantity => ({
+  ...above,
+  lo: -(above.hi ?? above.lo),
+  hi: -above.lo,
+  value: above.value === null ? null : -above.value,
+});
+
 function misplaced({ distances, alarm, appliance }: Watched, given: Given): Fault[] {
   const faults = distances.filter((d) => !d.ok).sort((a, b) => missBy(b) - missBy(a));
   const [worst] = faults;
   if (!worst || !alarm) return [];
+  const low = worst.ask === 'heads';
   return [
     {
       outcome: 'check',
-      say: 'place',
+      say: low ? 'low' : 'place',
       ids: [appliance.point.id, alarm.point.id],
       at: atPlace(alarm.point.storey, alarm.body.frame.origin),
       words: {
         alarm: sayPoint(given.plan, alarm.point.id),
         name: midSentence(sayPoint(given.plan, appliance.point.id)),
-        found: sayFigures(worst.found),
+        found: sayFigures(low ? below(worst.found) : worst.found),
         where: SAY_ALARM[worst.ask],
         wanted: `${worst.wantedIs === 'atLeast' ? 'at least' : 'at most'} ${sayFigures(worst.wanted)}`,
       },
@@ -95,6 +104,11 @@ export default defineRule<Params>({
       title: '{alarm} is {found} mm {where}, and {wanted} is wanted',
       why: 'It watches the {name}. In dead air, or too near or far, it sounds late. The wording since 2022 was not read.',
       todo: "Move it, unless the alarm's own instructions say otherwise: they go first.",
+    },
+    low: {
+      title: '{alarm} is {found} mm lower than the top of the highest door or window',
+      why: 'It watches the {name}. Warm fumes gather under the ceiling and go out by the opening before they come down to it. The wording since 2022 was not read.',
+      todo: "Set it above them, and clear of the ceiling, unless the alarm's own instructions say otherwise: they go first.",
     },
     cantTell: {
       title: "Can't tell whether an alarm stands in the room of the {name}",

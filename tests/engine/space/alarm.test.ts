@@ -52,7 +52,7 @@ describe('how high an alarm hangs on a wall', () => {
       const e = walled('Utility').opening('d', 'w', 500, 800, { headMm: 2000 });
       return add(setBoiler(e.plan, 1500, {}, 0), 'co-alarm', 'alarm', [1500, 2460, z], { on: 'wall' }, 'A', 0);
     };
-    expect(findingsOf('safety/alarm', house(1990))).toMatchObject([{ outcome: 'check', found: { value: -10 } }]);
+    expect(findingsOf('safety/alarm', house(1990))).toMatchObject([{ outcome: 'check', found: { value: 10 } }]);
     expect(outcomesOf('safety/alarm', house(2000))).toEqual([]);
   });
 

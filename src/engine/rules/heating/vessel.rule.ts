@@ -82,6 +82,11 @@ export default defineRule<Params>({
       given: () => waterHouse({ boiler: { vesselLitres: 8 }, tails: {} }),
       expect: 'cantTell',
     },
+    {
+      name: 'the litres behind old tails only by what is usual',
+      given: () => waterHouse({ boiler: { vesselLitres: 8 }, tails: { heatingKw: 12 } }),
+      expect: 'cantTell',
+    },
     { name: 'nothing is changed', given: () => waterHouse({ option: null }), expect: 'pass' },
   ],
 });

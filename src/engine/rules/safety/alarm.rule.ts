@@ -6,7 +6,7 @@ import type { Given } from '../../given.ts';
 import { atPlace } from '../../places.ts';
 import { midSentence, sayPoint } from '../../say-names.ts';
 import { type AlarmDistance, SAY_ALARM, type Watched, watched } from '../../space/alarm-place.ts';
-import { add, inRoom, setBoiler } from '../space/houses.ts';
+import { add, inRoom, setBoiler, walled } from '../space/houses.ts';
 
 type Params = { readonly nearest: Figure; readonly furthest: Figure; readonly below: Figure; readonly walls: Figure };
 
@@ -40,9 +40,9 @@ function misplaced({ distances, alarm, appliance }: Watched, given: Given): Faul
         where: SAY_ALARM[worst.ask],
         wanted: `${worst.wantedIs === 'atLeast' ? 'at least' : 'at most'} ${sayFigures(worst.wanted)}`,
       },
-      found: worst.found,
+      found: low ? below(worst.found) : worst.found,
       wanted: worst.wanted,
-      wantedIs: worst.wantedIs,
+      wantedIs: low ? 'atMost' : worst.wantedIs,
       more: faults.length - 1,
     },
   ];
@@ -63,6 +63,12 @@ function ofAppliance(given: Given, w: Watched): Fault[] {
 
 const alarmAt = (x: number, y: number, z: number, fields = {}) =>
   add(inRoom({}), 'co-alarm', 'alarm', [x, y, z], fields, 'A', 0);
+
+/** An alarm beside a door 2000 high, its underside at a height. */
+function besideDoor(z: number) {
+  const e = walled('Utility').opening('d', 'w', 500, 800, { headMm: 2000 });
+  return add(setBoiler(e.plan, 1500, {}, 0), 'co-alarm', 'alarm', [1500, 2460, z], { on: 'wall' }, 'A', 0);
+}
 
 /** A boiler and an alarm on one storey, and no walls. */
 const inTheOpen = () => add(setBoiler(example().plan, 1500), 'co-alarm', 'alarm', [1500, 2000, 2150]);
@@ -139,6 +145,13 @@ export default defineRule<Params>({
       expect: 'check',
       found: { lo: 560, hi: 560, tolerance: 0.01 },
       from: 'front of the case at 300, back of the alarm at 860',
+    },
+    {
+      name: 'lower than the door',
+      given: () => besideDoor(1950),
+      expect: 'check',
+      found: { lo: 50, hi: 50, tolerance: 0.01 },
+      from: 'head of the door at 2000, underside of the alarm at 1950',
     },
     { name: 'where no walls close a room', given: inTheOpen, expect: 'cantTell' },
   ],

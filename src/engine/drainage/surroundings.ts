@@ -87,8 +87,16 @@ export interface Surroundings {
   parts(step: DrainStep): readonly RoundPart[] | null;
 }
 
+const known = new WeakMap<Given, Surroundings>();
+
 /** Tells inside, outside and unheated apart, for many pieces of one plan. */
 export function surroundings(given: Given): Surroundings {
+  const found = known.get(given) ?? look(given);
+  known.set(given, found);
+  return found;
+}
+
+function look(given: Given): Surroundings {
   const { plan, network } = given;
   const standing = standingBuilding(network);
   const voids = voidFinder(plan, standing);

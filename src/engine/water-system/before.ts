@@ -1,4 +1,5 @@
-import type { Plan } from '../../plan/plan.ts';
+import { rememberWhile } from '../../geometry/remember.ts';
+import { type Plan, RECORD_MAPS, type RecordMap } from '../../plan/plan.ts';
 import { type Given, give } from '../given.ts';
 import { type HotWay, hotWays } from './hot-ways.ts';
 
@@ -11,9 +12,24 @@ const hasOldHot = (plan: Plan): boolean => {
   );
 };
 
+/** What neither stands in a house nor says how it is worked. */
+const BESIDE = new Set<RecordMap>(['options', 'groups', 'acknowledgements', 'listEdits', 'blobRefs']);
+const READ = RECORD_MAPS.filter((map) => !BESIDE.has(map));
+
+const isSurveyed = (record: object): boolean => !('option' in record) || record.option === null;
+
+/** Drawing in an option leaves the house as it stands alone, so its ways are asked for once. */
+const waysBefore = rememberWhile(
+  (plan: Plan) => [
+    plan.basis,
+    plan.job,
+    ...READ.flatMap((map) => [map, ...Object.values(plan[map]).filter(isSurveyed)]),
+  ],
+  (plan): ReadonlyMap<string, HotWay> => {
+    const found = hasOldHot(plan) ? hotWays(give(plan, { option: null, when: 'before' })) : [];
+    return new Map(found.map((w) => [`${w.end.point}/${w.end.connection}`, w]));
+  },
+);
+
 /** Hot ways of the house as it is, by "point/connection". Empty where none is drawn. */
-export function hotBefore(given: Given): ReadonlyMap<string, HotWay> {
-  const { plan } = given;
-  const found = hasOldHot(plan) ? hotWays(give(plan, { option: null, when: 'before' })) : [];
-  return new Map(found.map((w) => [`${w.end.point}/${w.end.connection}`, w]));
-}
+export const hotBefore = (given: Given): ReadonlyMap<string, HotWay> => waysBefore(given.plan);

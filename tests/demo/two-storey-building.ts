@@ -57,7 +57,7 @@ function rooms(k: HouseKit): void {
   k.room('bed-1', 'Bed 1', 'bedroom', [2000, 1500], { heated: true }, FIRST);
   k.room('bed-2', 'Bed 2', 'bedroom', [2000, 4500], { heated: true }, FIRST);
   k.room('landing', 'Landing', 'hall', [5000, 2000], { heated: true }, FIRST);
-  k.room('airing-cupboard', 'Airing cupboard', 'cupboard', [6300, 3500], { heated: true }, FIRST);
+  k.room('airing-cupboard', 'Airing cupboard', 'airing', [6300, 3500], { heated: true }, FIRST);
   k.room('bathroom', 'Bathroom', 'bathroom', [5400, 4900], { heated: true }, FIRST);
 }
 

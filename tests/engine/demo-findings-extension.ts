@@ -49,6 +49,14 @@ const own = [
   soakaway?.('stop', 'condensate/end', ['D-SA-C', 'D-k5-C'], 'clay was found'),
   soakaway?.('check', 'condensate/fall', ['D-k5-C'], '63 over 1400 in the ground is 45.0'),
   soakaway?.('check', 'condensate/insulation', ['D-k5-C'], 'bare from y 14600 down to the ground'),
+  ...[outside, soakaway].map((after, i) =>
+    after?.(
+      'check',
+      'heating/high-point',
+      [`D-f1-${'BC'[i]}`],
+      'over the ceiling at 2537 and down at both ends, no vent',
+    ),
+  ),
   branch?.('note', 'condensate/end', ['D-UF-D', 'D-k4-D'], 'the branch is not laid yet'),
   branch?.('note', 'structure/before-pour', ['DV4'], 'in the slab that is to be poured on 15 June'),
 ].flatMap((f) => (f === undefined ? [] : [f]));

@@ -8,8 +8,7 @@ export const SEMI_FINDINGS: readonly TrueFinding[] = [
   after('check', 'building/across-opening', ['A-e2', 'd6'], 'D1 ends at the same tundish, 60 behind the door'),
   after('check', 'condensate/fall', ['A-k1'], '51 over 1120 is 45.5, between the older and the newer guide'),
   after('check', 'structure/heat-beside-cold', ['A-c1', 'A-h1'], 'x 7875 and 7725 between the same two joists'),
-  after('cantTell', 'discharge/end', ['A-E1', 'A-d1'], 'low over the path; nobody told of a cage'),
-  after('cantTell', 'discharge/end', ['A-E2', 'A-d2'], 'low over the path; nobody told of a cage'),
+  after('cantTell', 'discharge/end', ['A-E1', 'A-d1'], 'both low over the path, asked once; nobody told of a cage'),
   after('cantTell', 'gas/drop', ['A-HB'], 'nobody read the size between tee and hob'),
   after(
     'note',
@@ -19,6 +18,18 @@ export const SEMI_FINDINGS: readonly TrueFinding[] = [
   ),
   after('note', 'network/tail-outside', ['A-NB'], 'condensate 230 and relief 310 from the middle of a case 440 wide'),
   after('note', 'structure/under-wall', ['AV1'], 'hot and cold to the shower below the partition at y 2250'),
+  after(
+    'note',
+    'heating/low-point',
+    ['A-f1'],
+    'down into the floor and up to the zone valves; the cock is on the return',
+  ),
+  after(
+    'cantTell',
+    'heating/vessel',
+    ['A-NB'],
+    '12 litres of vessel, and 120 to 238 litres in a circuit nobody counted',
+  ),
   after('note', 'network/open-end', ['A-r1'], 'ends 212 from the zone valves'),
   after('note', 'flue/plume', ['A-BO', 'A-NF'], 'fence at 900 and the window over it at 2223, of 2500'),
   after('note', 'water/insulation', ['A-CY', 'A-h1'], '3.5 m of new hot, bare'),

@@ -3,6 +3,7 @@ import { SEMI_FINDINGS } from './demo-findings-semi.ts';
 import { said, type TrueFinding } from './demo-true.ts';
 
 const flat = said('flat', 'after');
+const flatBefore = said('flat', 'before');
 const house = said('two-storey', 'after');
 const houseBefore = said('two-storey', 'before');
 
@@ -28,8 +29,13 @@ export const TRUE_FINDINGS: readonly TrueFinding[] = [
     ['B-g1', 'BV1'],
     '6.65 m lie above the hall ceiling, and nobody told how it is ventilated',
   ),
+  flat('note', 'heating/filter', ['B-NB'], 'none is drawn'),
+  flat('note', 'space/gas-in-sight', ['B-g1', 'lounge'], 'x 2900 to 400 below the lounge ceiling, which has no void'),
+  ...[flat, flatBefore].map((when) => when('check', 'safety/bonding', ['B-MB'], '6 mm2 by the survey, 10 is usual')),
+  flat('cantTell', 'safety/bonding', ['B-ST'], 'new cold from the stop tap, and nobody looked for a clamp'),
   flat('note', 'water/insulation', ['B-NB', 'B-h1'], '7.0 m of new hot, bare'),
-  said('flat', 'before')('check', 'flue/hidden', ['B-EF'], '3.4 m above the bathroom ceiling and no hatch'),
+  flatBefore('check', 'flue/hidden', ['B-EF'], '3.4 m above the bathroom ceiling and no hatch'),
+  house('check', 'safety/alarm', ['new-boiler'], 'none is drawn'),
   house('note', 'water/insulation', ['hot', 'new-boiler'], '4.2 m of new hot, bare'),
   house('note', 'flue/plume', ['boundary', 'new-flue'], 'near side of the fence 1150 from the wall, terminal 100 deep'),
   house('note', 'space/cupboard', ['airing-cupboard', 'new-boiler'], 'the airing cupboard keeps its linen'),

@@ -8,7 +8,8 @@ import { judgedTests } from './judged-tests.ts';
 import.meta.glob(
   [
     '../published/*.test.ts',
-    '../catalogue/taken-*.test.ts',
+    '../catalogue/*.test.ts',
+    '../network/*.test.ts',
     '../engine/**/*.test.ts',
     '!../engine/counts.test.ts',
     '!../engine/evaluate.test.ts',

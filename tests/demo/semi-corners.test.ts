@@ -87,7 +87,7 @@ describe('the semi-detached house', () => {
 
   test('new pipe carries the option, what was there does not', () => {
     const old = Object.values(plan.runs).filter((r) => r.option === null);
-    expect(old.map((r) => r.id as string).sort()).toEqual(['A-c0', 'A-e0', 'A-f0', 'A-g0', 'A-w0']);
+    expect(old.map((r) => r.id as string).sort()).toEqual(['A-c0', 'A-e0', 'A-f0', 'A-g0', 'A-h0', 'A-w0']);
     for (const id of Object.keys(plan.options.A?.fates ?? {})) {
       expect((plan.points[id] ?? plan.stretches[id])?.option, id).toBeNull();
     }

@@ -1,6 +1,6 @@
 import { tail } from '../../src/catalogue/tail.ts';
 import { floor, type HouseKit, onWall } from './house-kit.ts';
-import { FIRST } from './semi-building.ts';
+import { FIRST, GROUND } from './semi-building.ts';
 
 const size = (widthMm: number, depthMm: number, heightMm: number) => ({ widthMm, depthMm, heightMm });
 const A = { option: 'A' };
@@ -95,9 +95,26 @@ function safety(k: HouseKit): void {
   });
 }
 
+/** Kept where it is: its hot comes a long way down from the cylinder, before and after alike. */
+function sink(k: HouseKit): void {
+  k.point({
+    id: 'A-KS',
+    kind: 'sink-taps',
+    name: 'Kitchen sink',
+    place: onWall('GN', 'right', 3600, floor(GROUND, 900)),
+    size: size(180, 160, 200),
+    connections: [
+      tail('hot', 'hot', 'Hot', '15', [-50, 120, 0], 'down'),
+      tail('cold', 'cold', 'Cold', '15', [50, 120, 0], 'down'),
+    ],
+    fields: { flowLPerMin: 6 },
+  });
+}
+
 export function semiHotWater(k: HouseKit): void {
   vessels(k);
   safety(k);
+  sink(k);
   k.point({
     id: 'A-SH',
     kind: 'shower-valve',

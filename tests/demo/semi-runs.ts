@@ -42,10 +42,14 @@ function old(k: HouseKit): void {
   ]);
   hidden('A-c0', 'cold', 'Cold as it is', '22x0.9', [
     unseen('A-c0-main', at('A-ST', 'out'), at('A-CG', 'in'), [9000, 11500], [5, 9], '22x0.9'),
+    unseen('A-c0-sink', at('A-ST', 'out'), at('A-KS', 'cold'), [2200, 3500], [3, 5], '15x0.7'),
     unseen('A-c0-vessel', at('A-CG', 'out'), at('A-PV', 'in'), [1200, 2200], [3, 5], '22x0.9'),
   ]);
   hidden('A-w0', 'preheated', 'Preheated as it is', '22x0.9', [
     unseen('A-w0-cylinder', at('A-PV', 'out'), at('A-CY', 'coldIn'), [1500, 2600], [3, 5], '22x0.9'),
+  ]);
+  hidden('A-h0', 'hot', 'Hot as it is', '15x0.7', [
+    unseen('A-h0-sink', at('A-CY', 'hotOut'), at('A-KS', 'hot'), [10000, 13000], [6, 9], '15x0.7'),
   ]);
   hidden('A-e0', 'discharge', 'D1, main cylinder and inlet group', '15x0.7', [
     unseen('A-e0-cylinder', at('A-CY', 'relief'), at('A-T1', 'in'), [400, 550], [1, 2], '15x0.7'),

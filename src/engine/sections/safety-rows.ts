@@ -52,7 +52,7 @@ function clampRows(bond: Bond, ids: readonly string[]): Row[] {
   const { along, beforeBranch: first } = bond;
   const size = bond.conductor;
   const sizeState: State = !size ? 'cantTell' : size.lo < conductor.lo ? 'check' : 'pass';
-  const sizeSay = `${size ? `${sayFigures(size)} mm2` : 'not read'}; ${conductor.lo} usual, from memory`;
+  const sizeSay = `${size ? `${sayFigures(size)} mm²` : 'not read'}; ${conductor.lo} usual, from memory`;
   const alongState: State = !along ? 'cantTell' : along.lo > most.lo ? 'check' : 'pass';
   const alongSay = along ? `${sayFigures(along)} ${FROM[bond.from]}, at most ${most.lo}` : 'it lies on no pipe drawn';
   const branch: State = first === null ? 'none' : first ? 'pass' : 'check';

@@ -101,8 +101,8 @@ export default defineRule<Params>({
   judge,
   say: {
     fault: {
-      title: '{name}: cable of {mm2} mm2 on the {service} pipe, and {wanted} is usual',
-      why: 'In a fault the pipe becomes live, and a thin cable may not carry that until the fuse goes. {wanted} mm2 is from memory.',
+      title: '{name}: cable of {mm2} mm² on the {service} pipe, and {wanted} is usual',
+      why: 'In a fault the pipe becomes live, and a thin cable may not carry that until the fuse goes. {wanted} mm² is from memory.',
       todo: 'Report it in writing; an electrician decides whether the supply asks for more.',
     },
     branch: {

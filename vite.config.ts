@@ -216,7 +216,12 @@ export default defineConfig(({ mode }) => {
     root: at('.'),
     define,
     test: {
-      projects: [{ extends: true, test: { name: 'unit', environment: 'node', include: ['tests/**/*.test.ts'] } }],
+      projects: [
+        {
+          extends: true,
+          test: { name: 'unit', environment: 'node', include: ['tests/**/*.test.ts'], testTimeout: 30_000 },
+        },
+      ],
       coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'dist/coverage' },
     },
   };

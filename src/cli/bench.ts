@@ -35,11 +35,14 @@ function versions(): string {
 
 const ms = (n: number): string => `${n.toPrecision(3)} ms`;
 
+const aim = (o: Outcome): string =>
+  o.aimMs === null ? '' : o.oursMs <= o.aimMs ? `, aim ${o.aimMs} ms` : `, MORE THAN THE AIM OF ${o.aimMs} ms`;
+
 function say(o: Outcome): string {
   const gate = o.atMost === null ? '' : o.held ? `, at most ${o.atMost}` : `, MORE THAN ${o.atMost}`;
   return [
     `${o.id}: ${o.figure} ${o.value.toPrecision(3)} (${o.lo.toPrecision(3)} to ${o.hi.toPrecision(3)})${gate}`,
-    `    ${o.ours}: ${ms(o.oursMs)}`,
+    `    ${o.ours}: ${ms(o.oursMs)}${aim(o)}`,
     `    ${o.peer}: ${ms(o.peerMs)}`,
   ].join('\n');
 }

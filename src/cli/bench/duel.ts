@@ -7,6 +7,10 @@ export interface Duel {
   readonly figure?: { readonly name: string; readonly of: (ratio: number) => number };
   /** The figure may not be more than this; null: it is only told. */
   readonly atMost: number | null;
+  /** Work that goes on without a pause: long samples, and nothing is taken up by force between them. */
+  readonly steady?: boolean;
+  /** Ours may not take longer than this on the machine the figures are told of, ms: told, and it fails nothing elsewhere. */
+  readonly aimMs?: number;
   /** Makes what both need, once. Throws where the two do not come to the same, so that no wrong thing is called fast. */
   readonly prepare: () => { readonly ours: () => unknown; readonly peer: () => unknown };
 }
@@ -24,6 +28,7 @@ export interface Outcome {
   readonly lo: number;
   readonly hi: number;
   readonly atMost: number | null;
+  readonly aimMs: number | null;
   readonly held: boolean;
 }
 
@@ -33,6 +38,8 @@ const BATCH_MS = 5;
 const SAMPLE_MS = 40;
 const BATCHES = 3;
 const SLOW_MS = 700;
+/** Shortest sample of steady work, ms. */
+const STEADY_MS = 600;
 
 export function median(of: readonly number[]): number {
   const sorted = [...of].sort((a, b) => a - b);
@@ -45,11 +52,11 @@ export function median(of: readonly number[]): number {
 const kept: { last: unknown } = { last: null };
 
 /** Milliseconds one call takes: the median of the batches that fill a sample. */
-export function sample(work: () => unknown, now: () => number): number {
+export function sample(work: () => unknown, now: () => number, leastMs = SAMPLE_MS): number {
   const taken: number[] = [];
   let calls = 1;
   let spent = 0;
-  while (taken.length === 0 || spent < SAMPLE_MS || (taken.length < BATCHES && spent < SLOW_MS)) {
+  while (taken.length === 0 || spent < leastMs || (taken.length < BATCHES && spent < SLOW_MS)) {
     const start = now();
     for (let i = 0; i < calls; i++) kept.last = work();
     const ms = now() - start;
@@ -66,8 +73,8 @@ export function sample(work: () => unknown, now: () => number): number {
  */
 export function fight(duel: Duel, rounds: number, now: () => number, settle: () => void = () => {}): Outcome {
   const take = (work: () => unknown): number => {
-    settle();
-    return sample(work, now);
+    if (!duel.steady) settle();
+    return sample(work, now, duel.steady ? STEADY_MS : SAMPLE_MS);
   };
   const { ours, peer } = duel.prepare();
   for (const work of [ours, peer, ours, peer]) take(work);
@@ -90,6 +97,7 @@ export function fight(duel: Duel, rounds: number, now: () => number, settle: () 
     lo: Math.min(...figures),
     hi: Math.max(...figures),
     atMost: duel.atMost,
+    aimMs: duel.aimMs ?? null,
     held: duel.atMost === null || value <= duel.atMost,
   };
 }

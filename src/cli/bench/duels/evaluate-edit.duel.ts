@@ -13,6 +13,8 @@ export default defineDuel({
   ours: 'evaluate the house with a rear extension after a leg was moved',
   peer: 'the calibration loop',
   atMost: null,
+  steady: true,
+  aimMs: 15,
   prepare() {
     let last = demoPlan('extension');
     let lift = 0;

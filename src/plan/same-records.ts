@@ -11,6 +11,9 @@ function isSame(a: unknown, b: unknown): boolean {
   );
 }
 
+/** What is one record by itself. */
+const WHOLE = ['basis', 'job'] as const satisfies readonly (keyof Plan)[];
+
 /**
  * A plan that comes from another thread is a copy in every part, so nothing that is remembered by a record would be found
  * again. Records that say the same as before are taken from before; the plan itself says the same either way.
@@ -18,6 +21,7 @@ function isSame(a: unknown, b: unknown): boolean {
 export function sameRecords(before: Plan | null, plan: Plan): Plan {
   if (before === null || before.id !== plan.id) return plan;
   const kept = { ...plan };
+  for (const name of WHOLE) if (isSame(before[name], plan[name])) Reflect.set(kept, name, before[name]);
   for (const name of RECORD_MAPS) {
     const was = before[name] as Readonly<Record<string, unknown>>;
     const now = plan[name] as Readonly<Record<string, unknown>>;

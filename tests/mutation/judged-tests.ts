@@ -75,5 +75,8 @@ function expectOf(value: unknown, message?: string) {
 }
 const asymmetric: object = Reflect.get(globalThis, expecting.ASYMMETRIC_MATCHERS_OBJECT) ?? {};
 export const expect = Object.assign(expectOf, chai.expect, asymmetric);
-expecting.setState({ assertionCalls: 0, isExpectingAssertions: false }, expect as never);
+expecting.setState(
+  { assertionCalls: 0, isExpectingAssertions: false, expectedAssertionsNumber: null },
+  expect as never,
+);
 Reflect.set(globalThis, expecting.GLOBAL_EXPECT, expect);

@@ -10,7 +10,11 @@ describe('a plan that comes again from another thread', () => {
   test('keeps every record that says the same, and the maps that hold nothing else', () => {
     const before = demoPlan('flat');
     const again = sameRecords(before, structuredClone(before));
-    for (const name of RECORD_MAPS) expect(again[name]).toBe(before[name]);
+    for (const name of [...RECORD_MAPS, 'basis', 'job'] as const) expect(again[name]).toBe(before[name]);
+    const colder = structuredClone(before);
+    colder.basis.coldC = 4;
+    expect(sameRecords(before, colder)).toEqual(colder);
+    expect(sameRecords(before, colder).basis).not.toBe(before.basis);
     expect(again).toEqual(before);
   });
 

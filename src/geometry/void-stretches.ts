@@ -5,7 +5,7 @@ import { askBoxes, type BoxTree, boxTree, type IndexCounts } from './box-index.t
 import { type Box3, boxOf } from './boxes.ts';
 import { resolveHeight } from './heights.ts';
 import { type JoistCrossing, joistsMet } from './joist-lines.ts';
-import { between, clipToArea, insideArea, shared } from './outlines.ts';
+import { between, clipToArea, insideArea, type Part, shared } from './outlines.ts';
 import { rememberByRecords } from './remember.ts';
 import type { Line3 } from './segments.ts';
 import { distance3 } from './vec.ts';
@@ -70,6 +70,8 @@ const standingVoids = (plan: Plan, standing?: Standing): Void[] =>
 export interface VoidFinder {
   /** Voids a straight piece runs in, part by part, with the joists it meets there; in order along it. */
   stretches(leg: Line3): VoidStretch[];
+  /** The same without the joists. */
+  spaces(leg: Line3): Omit<VoidStretch, 'joists'>[];
   readonly counts: IndexCounts;
 }
 
@@ -80,7 +82,10 @@ export function voidFinder(plan: Plan, standing?: Standing): VoidFinder {
     if (!known.has(space)) known.set(space, voidHeights(plan, space));
     return known.get(space);
   };
-  const within = ({ a, b }: Line3, space: Void): VoidStretch[] => {
+  const within = (
+    { a, b }: Line3,
+    space: Void,
+  ): { readonly in: Omit<VoidStretch, 'joists'>; readonly part: Part }[] => {
     const heights = heightsOf(space);
     const upright = heights && between(a.z, b.z, heights.bottom, heights.top);
     if (!upright) return [];
@@ -89,16 +94,24 @@ export function voidFinder(plan: Plan, standing?: Standing): VoidFinder {
       const part = shared(inPlan, upright);
       if (!part || part[0] === part[1]) return [];
       const [fromMm, toMm] = [part[0] * lengthMm, part[1] * lengthMm];
-      return [{ void: space.id, fromMm, toMm, lengthMm: toMm - fromMm, joists: joistsMet(plan, space, a, b, part) }];
+      return [{ in: { void: space.id, fromMm, toMm, lengthMm: toMm - fromMm }, part }];
     });
   };
+  const near = (leg: Line3) => index.search({ ...boxOf([leg.a, leg.b]), minZ: 0, maxZ: 0 });
+  type Along = Pick<VoidStretch, 'void' | 'fromMm'>;
+  const inOrder = (p: Along, q: Along): number => p.fromMm - q.fromMm || (p.void < q.void ? -1 : 1);
   return {
     counts: index.counts,
     stretches: (leg) =>
-      index
-        .search({ ...boxOf([leg.a, leg.b]), minZ: 0, maxZ: 0 })
-        .flatMap(({ space }) => within(leg, space))
-        .sort((p, q) => p.fromMm - q.fromMm || (p.void < q.void ? -1 : 1)),
+      near(leg)
+        .flatMap(({ space }) =>
+          within(leg, space).map((w) => ({ ...w.in, joists: joistsMet(plan, space, leg.a, leg.b, w.part) })),
+        )
+        .sort(inOrder),
+    spaces: (leg) =>
+      near(leg)
+        .flatMap(({ space }) => within(leg, space).map((w) => w.in))
+        .sort(inOrder),
   };
 }
 

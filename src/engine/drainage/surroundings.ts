@@ -130,7 +130,7 @@ function look(given: Given): Surroundings {
       );
     });
   const spaces = (a: Xyz, b: Xyz): Zone[] =>
-    voids.stretches({ a, b }).flatMap((s): Zone[] => {
+    voids.spaces({ a, b }).flatMap((s): Zone[] => {
       const space = plan.voids[s.void];
       if (!space) return [];
       if (space.kind !== 'floor' && space.kind !== 'ceiling') return [];

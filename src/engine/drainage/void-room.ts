@@ -43,7 +43,7 @@ export function voidFalls(given: Given, drain: CondensateDrain): VoidFall[] {
   return drain.steps.flatMap((step): VoidFall[] => {
     const { a, b, lie, flatMm } = step;
     if (!a || !b || lie.is !== 'slopes' || flatMm === null) return [];
-    const met = new Set(voids.stretches({ a: a.at, b: b.at }).map((s) => s.void));
+    const met = new Set(voids.spaces({ a: a.at, b: b.at }).map((s) => s.void));
     return [...met].flatMap((id): VoidFall[] => {
       const space = given.plan.voids[id];
       const depth = space && depthOf(given.plan, space);

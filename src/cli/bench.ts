@@ -35,8 +35,10 @@ function versions(): string {
 
 const ms = (n: number): string => `${n.toPrecision(3)} ms`;
 
-const aim = (o: Outcome): string =>
-  o.aimMs === null ? '' : o.oursMs <= o.aimMs ? `, aim ${o.aimMs} ms` : `, MORE THAN THE AIM OF ${o.aimMs} ms`;
+function aim({ aimMs, wallMs }: Outcome): string {
+  if (aimMs === null || wallMs === null) return '';
+  return `; ${ms(wallMs)} by the wall clock, ${wallMs <= aimMs ? 'aim' : 'MORE THAN THE AIM OF'} ${aimMs} ms`;
+}
 
 function say(o: Outcome): string {
   const gate = o.atMost === null ? '' : o.held ? `, at most ${o.atMost}` : `, MORE THAN ${o.atMost}`;

@@ -68,8 +68,11 @@ export function sayQuantity(q: Quantity): string {
 
 /** Rounded at the report door, so that two machines print the same bytes. */
 export function roundQuantity(q: Quantity): Quantity {
-  const round = (n: number | null): number | null => (n === null ? null : Number(n.toFixed(q.digits + 1)) + 0);
-  return { ...q, lo: round(q.lo) ?? 0, hi: round(q.hi), value: round(q.value) };
+  // Whole figures, and ends that are one figure, are most of them, and writing a figure out is what takes the time.
+  const round = (n: number): number => (Number.isInteger(n) ? n : Number(n.toFixed(q.digits + 1))) + 0;
+  const lo = round(q.lo);
+  const other = (n: number | null): number | null => (n === null ? null : n === q.lo ? lo : round(n));
+  return { ...q, lo, hi: other(q.hi), value: other(q.value) };
 }
 
 export type Verdict = 'pass' | 'check' | 'stop';

@@ -9,7 +9,7 @@ export interface Duel {
   readonly atMost: number | null;
   /** Work that goes on without a pause: long samples, and nothing is taken up by force between them. */
   readonly steady?: boolean;
-  /** Ours may not take longer than this on the machine the figures are told of, ms: told, and it fails nothing elsewhere. */
+  /** Ours should not keep a hand waiting longer than this, ms by the wall clock: told, and it fails nothing elsewhere. */
   readonly aimMs?: number;
   /** Makes what both need, once. Throws where the two do not come to the same, so that no wrong thing is called fast. */
   readonly prepare: () => { readonly ours: () => unknown; readonly peer: () => unknown };
@@ -23,6 +23,8 @@ export interface Outcome {
   readonly peer: string;
   readonly oursMs: number;
   readonly peerMs: number;
+  /** Steady work by the clock on the wall, ms: what a hand waits for on a machine that does nothing else. */
+  readonly wallMs: number | null;
   readonly figure: string;
   readonly value: number;
   readonly lo: number;
@@ -39,7 +41,7 @@ const SAMPLE_MS = 40;
 const BATCHES = 3;
 const SLOW_MS = 700;
 /** Shortest sample of steady work, ms. */
-const STEADY_MS = 600;
+const STEADY_MS = 1000;
 
 export function median(of: readonly number[]): number {
   const sorted = [...of].sort((a, b) => a - b);
@@ -83,6 +85,7 @@ export function fight(duel: Duel, rounds: number, now: () => number, settle: () 
     const second = take(round % 2 === 0 ? peer : ours);
     return round % 2 === 0 ? { ours: first, peer: second } : { ours: second, peer: first };
   });
+  const wallMs = duel.steady ? sample(ours, () => performance.now(), STEADY_MS) : null;
   const figure = duel.figure ?? { name: 'ratio', of: (ratio: number) => ratio };
   const figures = taken.map((t) => figure.of(t.ours / t.peer));
   const value = median(figures);
@@ -92,6 +95,7 @@ export function fight(duel: Duel, rounds: number, now: () => number, settle: () 
     peer: duel.peer,
     oursMs: median(taken.map((t) => t.ours)),
     peerMs: median(taken.map((t) => t.peer)),
+    wallMs,
     figure: figure.name,
     value,
     lo: Math.min(...figures),

@@ -3,11 +3,11 @@ import { openingBox } from '../../geometry/opening-box.ts';
 import { rememberWhile } from '../../geometry/remember.ts';
 import { distance } from '../../geometry/vec.ts';
 import type { Standing } from '../../geometry/wall-frame.ts';
-import { RECORD_MAPS, type RecordMap } from '../../plan/plan.ts';
 import { quantise } from '../../plan/units.ts';
 import { constant } from '../../reference/figure.ts';
 import { between, type Quantity, roundQuantity } from '../../report/quantity.ts';
 import type { ReachAnswer, ReachBlock } from '../../report/report.ts';
+import { standsOn } from '../building/stands-on.ts';
 import { standingBuilding } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
 import { condensateFalls } from './falls-wanted.ts';
@@ -221,23 +221,7 @@ function answers(given: Given): ReachAnswer[] {
 }
 
 /** Nothing of the pipes already drawn is asked here, so routing one leaves every answer as it was. */
-const NOT_ASKED = new Set<RecordMap>([
-  'runs',
-  'nodes',
-  'legs',
-  'stretches',
-  'items',
-  'groups',
-  'acknowledgements',
-  'listEdits',
-  'blobRefs',
-]);
-const ASKED = RECORD_MAPS.filter((map) => !NOT_ASKED.has(map));
-
-const toldAgain = rememberWhile(
-  ({ plan, case: of }: Given) => [of.option, of.when, plan.basis, ...ASKED.map((map) => plan[map])],
-  answers,
-);
+const toldAgain = rememberWhile(standsOn, answers);
 const told = new WeakMap<Given, readonly ReachAnswer[]>();
 
 /**

@@ -1,4 +1,6 @@
+import { rememberWhile } from '../../geometry/remember.ts';
 import { roomAt } from '../../geometry/rooms.ts';
+import { standsOn } from '../building/stands-on.ts';
 import { standingBuilding } from '../clearance/crossings.ts';
 import type { Given } from '../given.ts';
 import { aboveRoof } from './above-roof.ts';
@@ -55,14 +57,24 @@ function ofTerminal(given: Given, t: Terminal, all: readonly Terminal[]): Termin
   return { terminal: t, distances, above, indoors: indoors(given, t), missing: [...new Set(missing)] };
 }
 
+interface Asked {
+  readonly given: Given;
+  readonly all: readonly Terminal[];
+}
+
+/** A drawn flue says only which appliance its terminal is of; no other pipe is asked. */
+const asked = rememberWhile(
+  ({ given, all }: Asked) => [...standsOn(given), ...all.map((t) => t.appliance?.id)],
+  ({ given, all }): readonly TerminalDistances[] => all.map((t) => ofTerminal(given, t, all)),
+);
+
 const known = new WeakMap<Given, readonly TerminalDistances[]>();
 
 /** Every terminal that stands in the case with its distances, once. */
 export function terminalDistances(given: Given): readonly TerminalDistances[] {
   const before = known.get(given);
   if (before) return before;
-  const all = terminalsOf(given);
-  const made = all.map((t) => ofTerminal(given, t, all));
+  const made = asked({ given, all: terminalsOf(given) });
   known.set(given, made);
   return made;
 }

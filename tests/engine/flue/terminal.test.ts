@@ -70,15 +70,8 @@ describe('the outside of a terminal', () => {
   test('the sheet of the appliance goes first', () => {
     const { plan } = fronted().point('boiler', 'b', [3000, 300, 1300]).point('gutter', 'gu', [3000, 0, 2340]);
     expect(rowOf(plan, 'below-gutter')).toMatchObject({ state: 'stop', wanted: { value: 75 } });
-    plan.overrides.o = {
-      id: 'o',
-      limit: 'flue-below-gutter',
-      scope: 'b',
-      value: 25,
-      unit: 'mm',
-      note: '',
-      page: '12',
-    };
+    const o = { id: 'o', limit: 'flue-below-gutter', scope: 'b', value: 25, unit: 'mm', note: '', page: '12' };
+    plan.overrides = { o };
     expect(rowOf(plan, 'below-gutter')).toMatchObject({ state: 'pass', wanted: { value: 25 } });
     expect(rowOf(plan, 'below-gutter')?.say).toContain('page 12');
   });

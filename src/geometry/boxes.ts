@@ -1,4 +1,4 @@
-import type { Xyz } from '../plan/records/parts.ts';
+import type { Xy, Xyz } from '../plan/records/parts.ts';
 
 /** An upright box along the axes, mm. */
 export interface Box3 {
@@ -47,4 +47,17 @@ export function overlaps(a: Box3, b: Box3): boolean {
 /** On the faces counts as inside. */
 export function insideBox(p: Xyz, box: Box3): boolean {
   return p.x >= box.minX && p.x <= box.maxX && p.y >= box.minY && p.y <= box.maxY && p.z >= box.minZ && p.z <= box.maxZ;
+}
+
+/** Round some places as seen from above, wider by so much on every side; at no height. Of none: a box that holds nothing. */
+export function flatBox(places: readonly Xy[], by = 0): Box3 {
+  const [xs, ys] = [places.map((p) => p.x), places.map((p) => p.y)];
+  return {
+    minX: Math.min(...xs) - by,
+    minY: Math.min(...ys) - by,
+    minZ: 0,
+    maxX: Math.max(...xs) + by,
+    maxY: Math.max(...ys) + by,
+    maxZ: 0,
+  };
 }

@@ -1,4 +1,5 @@
 import { askBoxes } from '../../geometry/box-index.ts';
+import { flatBox } from '../../geometry/boxes.ts';
 import { add, cross, distance, dot, scale, sub } from '../../geometry/vec.ts';
 import { intoWall, type Standing, wallLength } from '../../geometry/wall-frame.ts';
 import type { Plan } from '../../plan/plan.ts';
@@ -7,7 +8,7 @@ import type { Xy } from '../../plan/records/parts.ts';
 import { FREE_MM, OFF_WALL_MM } from './reach-figures.ts';
 import { type WayGraph, WayNet, type WayPiece } from './reach-net.ts';
 import { openingFinder } from './reach-openings.ts';
-import { type Foot, flatBox, OUTSIDE, type RingEdge, ringsOf } from './reach-rings.ts';
+import { type Foot, OUTSIDE, type RingEdge, ringsOf } from './reach-rings.ts';
 
 const HAIR_MM = 1;
 /** Faces that look at each other: the cosine between them is under this. */

@@ -1,6 +1,6 @@
 import { bodiesOf, wallsOf } from '../../geometry/bodies.ts';
 import { askBoxes, type BoxTree, boxTree } from '../../geometry/box-index.ts';
-import { type Box3, boxOf } from '../../geometry/boxes.ts';
+import { type Box3, flatBox } from '../../geometry/boxes.ts';
 import { insideOutline, type Outline, signedArea } from '../../geometry/outlines.ts';
 import { outlineOf } from '../../geometry/polygons.ts';
 import { rememberByRecords } from '../../geometry/remember.ts';
@@ -40,14 +40,7 @@ export interface Rings {
 /** Past this every edge is looked at. */
 const FAR_MM = 50_000;
 
-const around = (p: Xy, by: number): Box3 =>
-  flatBox([
-    { x: p.x - by, y: p.y - by },
-    { x: p.x + by, y: p.y + by },
-  ]);
-
-/** In plan only: every height is looked at. */
-export const flatBox = (of: readonly Xy[]): Box3 => boxOf(of.map((p) => ({ x: p.x, y: p.y, z: 0 })));
+const around = (p: Xy, by: number): Box3 => flatBox([p], by);
 
 /** Corners nearer than this are one, and edges shorter than it none. */
 const HAIR_MM = 1;

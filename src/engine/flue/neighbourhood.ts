@@ -1,9 +1,8 @@
 import { boxTree } from '../../geometry/box-index.ts';
-import type { Box3 } from '../../geometry/boxes.ts';
+import { flatBox } from '../../geometry/boxes.ts';
 import { openingBox } from '../../geometry/opening-box.ts';
 import { pointBox } from '../../geometry/point-box.ts';
 import type { Opening, Wall } from '../../plan/records/building.ts';
-import type { Xy } from '../../plan/records/parts.ts';
 import type { Point } from '../../plan/records/pipework.ts';
 import type { Given } from '../given.ts';
 import { FACED_MM, LOOKED_MM, NEAR_FACE_MM } from './candidate.ts';
@@ -22,36 +21,24 @@ interface Around {
 
 const RADIUS_MM = Math.max(FACED_MM, LOOKED_MM, NEAR_FACE_MM);
 
-const flat = (places: readonly Xy[], by: number): Box3 => {
-  const [xs, ys] = [places.map((p) => p.x), places.map((p) => p.y)];
-  return {
-    minX: Math.min(...xs) - by,
-    maxX: Math.max(...xs) + by,
-    minY: Math.min(...ys) - by,
-    maxY: Math.max(...ys) + by,
-    minZ: 0,
-    maxZ: 0,
-  };
-};
-
 function around({ plan, network }: Given): Around {
   const points = Object.values(plan.points).flatMap((it) => {
     const box = network.alive.has('points', it.id) ? pointBox(plan, it) : undefined;
-    return box ? [{ it, box: flat(box.footprint, 0) }] : [];
+    return box ? [{ it, box: flatBox(box.footprint, 0) }] : [];
   });
   const walls = Object.values(plan.walls).flatMap((it) =>
-    network.alive.has('walls', it.id) ? [{ it, box: flat([it.a, it.b], it.thicknessMm) }] : [],
+    network.alive.has('walls', it.id) ? [{ it, box: flatBox([it.a, it.b], it.thicknessMm) }] : [],
   );
   const openings = Object.values(plan.openings).flatMap((it) => {
     const box = network.alive.has('openings', it.id) ? openingBox(plan, it.id) : undefined;
-    return box ? [{ it, box: flat(box.footprint, 0) }] : [];
+    return box ? [{ it, box: flatBox(box.footprint, 0) }] : [];
   });
   const [p, w, o] = [boxTree(points), boxTree(walls), boxTree(openings)];
   const inOrder = <T>(found: readonly { readonly order: number; readonly entry: { readonly it: T } }[]): T[] =>
     [...found].sort((a, b) => a.order - b.order).map(({ entry }) => entry.it);
   return {
     near(t) {
-      const box = flat([t.at], RADIUS_MM + t.point.size.widthMm);
+      const box = flatBox([t.at], RADIUS_MM + t.point.size.widthMm);
       return { points: inOrder(p.near(box)), walls: inOrder(w.near(box)), openings: inOrder(o.near(box)) };
     },
   };

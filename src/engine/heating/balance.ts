@@ -1,4 +1,5 @@
 import { waterAt } from '../hydraulics/water.ts';
+import { KPA_A_BAR } from '../water/height.ts';
 
 /** One way from the pump and back: its loss in kPa and what flows in its own end, kg/s. */
 export interface Way {
@@ -23,14 +24,12 @@ export interface Balance {
   readonly ways: readonly Balanced[];
 }
 
-const KPA_OF_A_BAR = 100;
-
 /** Kv = Q x root of (density / 1000 / bar), as EN 60534-1 has it. */
 export function valveKv(flowKgPerS: number, lossKPa: number, tC: number): number | null {
   const water = waterAt(tC);
   if (water === null || !(lossKPa > 0)) return null;
   const m3PerH = (flowKgPerS / water.densityKgM3) * 3600;
-  return m3PerH * Math.sqrt(water.densityKgM3 / 1000 / (lossKPa / KPA_OF_A_BAR));
+  return m3PerH * Math.sqrt(water.densityKgM3 / 1000 / (lossKPa / KPA_A_BAR));
 }
 
 /** Null where there is no way. Of two that lose alike the first by id is the index. */

@@ -5,6 +5,7 @@ import type { Given } from '../given.ts';
 import { kvLossPa } from '../hydraulics/fitting-loss.ts';
 import { waterAt } from '../hydraulics/water.ts';
 import { litresPerM } from '../water/content.ts';
+import { KPA_A_BAR } from '../water/height.ts';
 import { lossAt, lossParts } from '../water-system/way-loss.ts';
 import type { Preheat } from './preheats.ts';
 
@@ -47,7 +48,6 @@ export interface ExtraLoss {
 
 const M3H_A_LPM = 60 / 1000;
 const PA_A_BAR = 1e5;
-const KPA_A_BAR = 100;
 
 /** The vessel and every valve its water goes through to the outlets, each once. */
 const bodies = ({ vessel, valves, outletValve }: Preheat): Point[] => [

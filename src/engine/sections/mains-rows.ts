@@ -5,14 +5,13 @@ import type { Row, State } from '../../report/section.ts';
 import { citesOf } from '../gas/said.ts';
 import type { Given } from '../given.ts';
 import { midSentence, sayPoint, saySize, sentence } from '../say-names.ts';
-import { HEIGHT_KPA } from '../water/height.ts';
+import { HEIGHT_KPA, KPA_A_BAR } from '../water/height.ts';
 import { HEAT } from '../water/hot-flow.ts';
 import type { Arrival } from '../water-system/arrivals.ts';
 import type { CombiFlow } from '../water-system/combi-flow.ts';
 import { mainsOf } from '../water-system/mains-readings.ts';
 import type { SectionLoad } from '../water-system/section-loads.ts';
 
-const KPA_A_BAR = 100;
 const inBar = (q: Quantity): Quantity => ({
   ...q,
   lo: q.lo / KPA_A_BAR,

@@ -1,3 +1,4 @@
+import { flatBox } from '../../geometry/boxes.ts';
 import { floorZ } from '../../geometry/heights.ts';
 import { intoWall, wallLength } from '../../geometry/wall-frame.ts';
 import type { Item } from '../../plan/records/pipework.ts';
@@ -6,7 +7,7 @@ import { between, type Quantity } from '../../report/quantity.ts';
 import type { Given } from '../given.ts';
 import { roomRound, type Side } from './clear-space.ts';
 import { type Sited, site, standing } from './sited.ts';
-import { flatBox, wallsIn } from './walls-round.ts';
+import { wallsIn } from './walls-round.ts';
 
 /** How the gas of a meter is shut off in a hurry. */
 export interface EmergencyControl {

@@ -1,3 +1,4 @@
+import { flatBox } from '../../geometry/boxes.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
 import { openingSpan } from '../../geometry/opening-box.ts';
 import type { Outline } from '../../geometry/outlines.ts';
@@ -11,7 +12,7 @@ import type { Given } from '../given.ts';
 import { midSentence, sayOpening, sayRun } from '../say-names.ts';
 import type { Sited } from './sited.ts';
 import { boxingsIn, solidPointsIn } from './solid-things.ts';
-import { flatBox, wallsIn } from './walls-round.ts';
+import { wallsIn } from './walls-round.ts';
 
 /** Something solid round a case, in the case's own frame: an outline in plan between two heights. */
 export interface Obstacle {

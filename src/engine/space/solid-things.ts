@@ -1,11 +1,10 @@
 import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { type BoxTree, boxTree } from '../../geometry/box-index.ts';
-import type { Box3 } from '../../geometry/boxes.ts';
+import { type Box3, flatBox } from '../../geometry/boxes.ts';
 import { type PointBox, pointBox } from '../../geometry/point-box.ts';
 import type { Roof, Void } from '../../plan/records/building.ts';
 import type { Point } from '../../plan/records/pipework.ts';
 import type { Given } from '../given.ts';
-import { flatBox } from './walls-round.ts';
 
 /** Kinds with a body that stays where it is; of the rest most are marks, areas, or pipework of the boiler's own. */
 const SOLID = new Set(['beam', 'obstacle', 'soil-stack', 'standpipe', 'radiator', 'stairs', 'bath']);

@@ -1,27 +1,13 @@
 import { type BoxTree, boxTree } from '../../geometry/box-index.ts';
-import type { Box3 } from '../../geometry/boxes.ts';
+import { type Box3, flatBox } from '../../geometry/boxes.ts';
 import type { RoomFace } from '../../geometry/rooms.ts';
 import { intoWall } from '../../geometry/wall-frame.ts';
 import type { Wall } from '../../plan/records/building.ts';
-import type { Xy } from '../../plan/records/parts.ts';
 import type { Given } from '../given.ts';
 
 interface BoxedWall {
   readonly wall: Wall;
   readonly box: Box3;
-}
-
-/** Round some places in plan, wider by so much on every side. */
-export function flatBox(places: readonly Xy[], by: number): Box3 {
-  const [xs, ys] = [places.map((p) => p.x), places.map((p) => p.y)];
-  return {
-    minX: Math.min(...xs) - by,
-    maxX: Math.max(...xs) + by,
-    minY: Math.min(...ys) - by,
-    maxY: Math.max(...ys) + by,
-    minZ: 0,
-    maxZ: 0,
-  };
 }
 
 const trees = new WeakMap<Given, ReadonlyMap<string, BoxTree<BoxedWall>>>();

@@ -4,7 +4,7 @@ import { exact, type Quantity } from '../../report/quantity.ts';
 import type { Working } from '../../report/working.ts';
 import { quantityOf } from '../gas/said.ts';
 import type { Given } from '../given.ts';
-import { HEIGHT_KPA } from '../water/height.ts';
+import { HEIGHT_KPA, KPA_A_BAR } from '../water/height.ts';
 import { atRise, HEAT, hotFlow, riseOf } from '../water/hot-flow.ts';
 import { lesser, pressureAt } from '../water/mains-curve.ts';
 import { mainsOf } from './mains-readings.ts';
@@ -29,7 +29,6 @@ export interface CombiFlow {
 }
 
 const numberOf = (f: Point['fields'][string] | undefined): number | null => (typeof f === 'number' && f > 0 ? f : null);
-const KPA_A_BAR = 100;
 
 export const coldTrace = (given: Given): Trace | undefined => given.traces.find((t) => t.circuit === 'cold');
 

@@ -7,7 +7,7 @@ import { midSentence, sayPoint } from '../../say-names.ts';
 import { bareLimit } from '../../water/bare-length.ts';
 import { newPipes } from '../../water-system/bare-pipe.ts';
 import { type BareWay, bareWays } from '../../water-system/bare-ways.ts';
-import { room } from '../condensate/houses.ts';
+import { bareVoid, room } from '../condensate/houses.ts';
 import { hotTo } from './houses.ts';
 
 type Params = { readonly told: Figure };
@@ -69,27 +69,7 @@ function coldRun(out: boolean, insulationMm?: number) {
 
 function underFloor() {
   const e = room();
-  e.plan.voids.v = {
-    id: 'v',
-    storey: 'ground',
-    name: '',
-    kind: 'floor',
-    outline: [
-      { x: -2950, y: -2950 },
-      { x: -50, y: -2950 },
-      { x: -50, y: -50 },
-      { x: -2950, y: -50 },
-    ],
-    holes: [],
-    bottom: null,
-    top: null,
-    joists: null,
-    bearings: [],
-    ventilated: null,
-    mayBeCut: null,
-    option: null,
-    sureness: 'seen',
-  };
+  e.plan.voids.v = bareVoid('v', { kind: 'floor' });
   return e.run(
     'c',
     'cold',

@@ -190,6 +190,11 @@ function app(): UserConfig {
   };
 }
 
+/** Tests that work with the editor, and the rest. */
+const ofTheHand = ['tests/editor/**/*.test.ts', 'tests/view/**/*.test.ts'];
+const wholeEditor = at('tests/all-of-the-editor.ts');
+const others = { include: ['tests/**/*.test.ts'], exclude: ofTheHand };
+
 /** One file that runs with node alone. */
 function nodeBundle(entry: string, folder: string, file: string): UserConfig {
   return {
@@ -217,9 +222,17 @@ export default defineConfig(({ mode }) => {
     define,
     test: {
       projects: [
+        { extends: true, test: { name: 'unit', environment: 'node', testTimeout: 30_000, ...others } },
+        // What the page fetches after the first line is there from the start.
         {
           extends: true,
-          test: { name: 'unit', environment: 'node', include: ['tests/**/*.test.ts'], testTimeout: 30_000 },
+          test: {
+            name: 'hand',
+            environment: 'node',
+            testTimeout: 30_000,
+            include: ofTheHand,
+            setupFiles: [wholeEditor],
+          },
         },
       ],
       coverage: { include: ['src/**/*.{ts,tsx}'], reportsDirectory: 'dist/coverage' },

@@ -10,9 +10,11 @@ import { fitted, panned, wheelFactor, zoomed } from './input/camera.ts';
 import { fitBox, marginsOf } from './input/fit-box.ts';
 import { workPlane } from './input/work-plane.ts';
 import { defaultKeys, pressKey } from './keys.ts';
+import { loadLater } from './later/load-later.ts';
 import { planView, startPanes, storeyOf, turnOf, withPane } from './panes.ts';
 import { createSession } from './session.ts';
 import { createToolRunner } from './tool-runner.ts';
+import { LATER_TOOLS } from './tools/later-tools.ts';
 
 export interface EditorSetup {
   readonly plan: Plan;
@@ -61,7 +63,12 @@ export function createEditor(setup: EditorSetup): Editor {
     runner.changed();
   };
   const setTool: Editor['setTool'] = (tool) => {
-    if (!runner.take(tool)) throw new RangeError(`no tool "${tool}"`);
+    if (runner.take(tool)) return;
+    if (!LATER_TOOLS.some((t) => t.id === tool)) throw new RangeError(`no tool "${tool}"`);
+    loadLater().then(
+      () => runner.take(tool),
+      () => session.say('This tool could not be fetched. It comes with the next start that has a network.', true),
+    );
   };
   const runner = createToolRunner({
     store,

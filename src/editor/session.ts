@@ -6,6 +6,7 @@ import { applySteps, isRefusal, runCommand, type Step } from './document.ts';
 import type { Editor, EditorState, HistoryEntry, Outcome, Selected } from './editor-api.ts';
 import { keptUnder } from './fold.ts';
 import { type History, noHistory, record, stepBack, stepForward } from './history.ts';
+import { later, loadLater } from './later/load-later.ts';
 import { storeyOf } from './panes.ts';
 
 type Listener = Parameters<Editor['onCommit']>[0];
@@ -93,6 +94,10 @@ export function createSession(store: StoreApi<EditorState>, ids: IdMaker, change
       const { plan, chosen, readOnly, selection } = store.getState();
       if (readOnly !== null) return refused(readOnly);
       const command = commands.get(id);
+      if (!command && !later.isHere) {
+        void loadLater().catch(() => undefined);
+        return refused('This part is still on its way. Try again in a moment.');
+      }
       if (!command) throw new RangeError(`no command "${id}"`);
       const option = chosen.when === 'after' ? chosen.option : null;
       const step = runCommand(plan, command, args, { ids, chosen, option });
@@ -115,6 +120,7 @@ export function createSession(store: StoreApi<EditorState>, ids: IdMaker, change
     preview(id, args) {
       const { plan, chosen } = store.getState();
       const command = commands.get(id);
+      if (!command && !later.isHere) return null;
       if (!command) throw new RangeError(`no command "${id}"`);
       const shown = countingIds();
       const own = { next: (prefix: string) => shown.next(`shown-${prefix}`) };

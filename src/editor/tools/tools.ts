@@ -1,9 +1,12 @@
 import { registry } from '../../catalogue/registry.ts';
 import type { AnyTool } from './define-tool.ts';
+import { LATER_TOOLS, type ToolWords } from './later-tools.ts';
 
-export const tools: ReadonlyMap<string, AnyTool> = registry(
+/** Those of `editor/later` join when they have arrived. */
+export const tools: Map<string, AnyTool> = registry(
   import.meta.glob<AnyTool>('./*.tool.ts', { eager: true, import: 'default' }),
 );
 
-/** In the order they lie on the bench. */
-export const toolsInOrder = (): readonly AnyTool[] => [...tools.values()].sort((a, b) => a.order - b.order);
+/** In the order they lie on the bench, those that have not arrived too. */
+export const toolsInOrder = (): readonly ToolWords[] =>
+  [...tools.values(), ...LATER_TOOLS.filter((t) => !tools.has(t.id))].sort((a, b) => a.order - b.order);

@@ -1,4 +1,5 @@
-import { lazy, Suspense, useMemo } from 'react';
+import { lazy, Suspense, useEffect, useMemo } from 'react';
+import { loadLater } from '../../editor/later/load-later.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { LiveRegion } from '../a11y/live-region.tsx';
 import { Bench } from '../bench/bench.tsx';
@@ -40,6 +41,17 @@ function isEmpty(plan: Plan): boolean {
 
 const useEmpty = (): boolean => useEditorState((s) => isEmpty(s.plan));
 
+/** What the first line does without is fetched when the page has been painted. */
+function useRestOfTheEditor(): void {
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => {
+      performance.mark('first line');
+      void loadLater().catch(() => undefined);
+    });
+    return () => cancelAnimationFrame(frame);
+  }, []);
+}
+
 /** The open job: strip, heights, drawing, panel and bench, and whatever lies over them. */
 export function Frame({ session }: { readonly session: Session }) {
   return (
@@ -61,6 +73,7 @@ function Parts() {
   const asked = useEditorState((s) => s.ask !== null);
   const empty = useEmpty();
   useKeyboard();
+  useRestOfTheEditor();
   const words = over === 'words';
   const beside = words && !phone;
   const panel = useMemo(() => (phone ? <SheetPanel /> : <Panel />), [phone]);

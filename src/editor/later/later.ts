@@ -1,0 +1,14 @@
+import { addTo } from '../../catalogue/registry.ts';
+import { commands } from '../commands/commands.ts';
+import type { AnyCommand } from '../commands/define-command.ts';
+import type { AnyTool } from '../tools/define-tool.ts';
+import { tools } from '../tools/tools.ts';
+import { later } from './load-later.ts';
+
+/**
+ * Commands and tools that nobody needs for the first line: the page fetches them once it can be drawn on. Whoever wants
+ * them all at once (tests) imports this file.
+ */
+addTo(commands, import.meta.glob<AnyCommand>('./*.command.ts', { eager: true, import: 'default' }));
+addTo(tools, import.meta.glob<AnyTool>('./*.tool.ts', { eager: true, import: 'default' }));
+later.isHere = true;

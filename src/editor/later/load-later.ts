@@ -1,0 +1,13 @@
+let loading: Promise<unknown> | undefined;
+
+/** Set by `later.ts` when it has run. */
+export const later = { isHere: false };
+
+/** Fetches what is not needed for the first line. Asked for again it is the same fetch; one that failed is tried anew. */
+export function loadLater(): Promise<unknown> {
+  loading ??= import('./later.ts').catch((why: unknown) => {
+    loading = undefined;
+    throw why;
+  });
+  return loading;
+}

@@ -1,0 +1,17 @@
+/** What the bench and the keys need to know of a tool. */
+export interface ToolWords {
+  readonly id: string;
+  readonly label: string;
+  readonly key: string;
+  readonly order: number;
+}
+
+/** Tools whose work arrives after the first line can be drawn. A test holds these words to the tools themselves. */
+export const LATER_TOOLS: readonly ToolWords[] = [
+  { id: 'room', label: 'Room', key: 'n', order: 55 },
+  { id: 'roof', label: 'Roof', key: 'f', order: 62 },
+  { id: 'ground', label: 'Ground', key: 'g', order: 64 },
+  { id: 'void', label: 'Void', key: 'v', order: 57 },
+  { id: 'trace', label: 'Picture', key: 'y', order: 95 },
+  { id: 'photo', label: 'Pin photo', key: 'h', order: 96 },
+];

@@ -1,0 +1,1 @@
+import '../src/editor/later/later.ts';

@@ -18,6 +18,7 @@ interface Times {
 interface Round {
   readonly ours: Times;
   readonly pan: Times;
+  readonly pinch: Times;
   readonly raw: Times;
 }
 
@@ -48,7 +49,7 @@ const timeFrames = (page: Page) =>
     };
   });
 
-/** One round: sixty moves of a drag and of the paper in the app, and sixty full redraws of the same pipes on a plain canvas. */
+/** One round: sixty moves of a drag, of the paper and of a pinch in the app, and sixty full redraws of the same pipes on a plain canvas. */
 const round = (page: Page): Promise<Round> =>
   page.evaluate(async (moves) => {
     const w = window as unknown as Clock;
@@ -132,6 +133,30 @@ const round = (page: Page): Promise<Round> =>
       return times;
     }
 
+    /** Two fingers that part and close about the middle of the pane. */
+    async function pinch(): Promise<{ js: number; all: number }> {
+      const { left, top } = box?.getBoundingClientRect() ?? { left: 0, top: 0 };
+      const [x, y] = [left + width / 2, top + height / 2];
+      const finger = (type: 'pointerdown' | 'pointermove' | 'pointerup', pointerId: number, clientX: number): void => {
+        const at = { pointerId, pointerType: 'touch', clientX, clientY: y, bubbles: true, isPrimary: pointerId === 11 };
+        box?.dispatchEvent(new PointerEvent(type, { ...at, button: 0, buttons: type === 'pointerup' ? 0 : 1 }));
+      };
+      const wide = (i: number): number => 80 + ((i + 15) % 30);
+      finger('pointerdown', 11, x - wide(-15));
+      finger('pointerdown', 12, x + wide(-15));
+      const times = await moved((i) => {
+        finger('pointermove', 11, x - wide(i));
+        finger('pointermove', 12, x + wide(i));
+      });
+      finger('pointermove', 11, x - wide(-15));
+      finger('pointermove', 12, x + wide(-15));
+      finger('pointerup', 12, x + wide(-15));
+      finger('pointerup', 11, x - wide(-15));
+      await frame();
+      await frame();
+      return times;
+    }
+
     const plain = document.createElement('canvas');
     plain.width = liveCanvas.width;
     plain.height = liveCanvas.height;
@@ -176,7 +201,7 @@ const round = (page: Page): Promise<Round> =>
       return { js: median(js), all: median(all) };
     }
 
-    return { ours: await drag(), pan: await pan(), raw: await redraw() };
+    return { ours: await drag(), pan: await pan(), pinch: await pinch(), raw: await redraw() };
   }, MOVES);
 
 const median = (of: readonly number[]): number =>
@@ -203,15 +228,18 @@ for (const runs of [60, 1000]) {
     const raster = median(rounds.map((r) => (r.ours.all - r.ours.js) / Math.max(r.raw.all - r.raw.js, 0.05)));
     const of = (pick: (r: Round) => number): string => ms(median(rounds.map(pick)));
     const panned = median(rounds.map((r) => r.pan.all / Math.max(r.raw.all, 0.05)));
+    const pinched = median(rounds.map((r) => r.pinch.all / Math.max(r.raw.all, 0.05)));
     console.log(
       `${runs} runs: a full redraw on a plain canvas ${of((r) => r.raw.js)} ms of script, ${of((r) => r.raw.all)} with its raster\n` +
         `  a move of a drag ${of((r) => r.ours.js)} and ${of((r) => r.ours.all)}; ` +
         `ratios ${js.toFixed(2)} (aim 1) and ${all.toFixed(2)}, of the raster alone ${raster.toFixed(3)}\n` +
-        `  a move of the paper ${of((r) => r.pan.js)} and ${of((r) => r.pan.all)}; ratio ${panned.toFixed(2)}`,
+        `  a move of the paper ${of((r) => r.pan.js)} and ${of((r) => r.pan.all)}; ratio ${panned.toFixed(2)}\n` +
+        `  a move of a pinch ${of((r) => r.pinch.js)} and ${of((r) => r.pinch.all)}; ratio ${pinched.toFixed(2)}`,
     );
     if (runs < HELD_FROM) return;
     expect(raster, 'raster of a move against that of a full redraw').toBeLessThanOrEqual(0.1);
     expect(all, 'script and raster of a move against those of a full redraw').toBeLessThanOrEqual(1);
     expect(panned, 'moving the paper against drawing it anew').toBeLessThanOrEqual(1);
+    expect(pinched, 'coming nearer by two fingers against drawing it anew').toBeLessThanOrEqual(1);
   });
 }

@@ -2,6 +2,7 @@ import { expect } from 'vitest';
 import { nodePlace } from '../../src/geometry/places.ts';
 import { dot3, length3, sub3 } from '../../src/geometry/vec.ts';
 import { type Changes, withChanges } from '../../src/network/displace/changes.ts';
+import { laidOver } from '../../src/network/displace/laid-over.ts';
 import type { Plan } from '../../src/plan/plan.ts';
 import type { Xyz } from '../../src/plan/records/parts.ts';
 import { danglingReferences } from '../../src/plan/references.ts';
@@ -84,4 +85,14 @@ export function expectLean(before: Plan, changes: Changes): void {
   }
 }
 
-export const applied = (plan: Plan, changes: Changes): Plan => withChanges(plan, changes);
+/** The plan with the changes made; what only lies over it for a moment reads the same. */
+export function applied(plan: Plan, changes: Changes): Plan {
+  const made = withChanges(plan, changes);
+  const shown = laidOver(plan, changes);
+  for (const map of ['nodes', 'legs', 'stretches', 'points', 'items'] as const) {
+    expect(new Set(Object.keys(shown[map]))).toEqual(new Set(Object.keys(made[map])));
+    for (const [id, record] of Object.entries(made[map])) expect(shown[map][id]).toBe(record);
+    for (const id of Object.keys(plan[map])) expect(id in shown[map]).toBe(id in made[map]);
+  }
+  return made;
+}

@@ -74,8 +74,11 @@ function onMovedWalls(plan: Plan, moves: readonly ThingMove[]): Set<string> {
   );
 }
 
-/** The plan with everything moved and all runs still joined, or why not. The plan that is given is left as it is. */
-export function movedPlan(plan: Plan, moves: readonly ThingMove[], ids: IdMaker): Moved {
+/**
+ * The plan with everything moved and all runs still joined, or why not. The plan that is given is left as it is. `put`:
+ * how changes get into the plan; in the middle of a gesture they may only be laid over it.
+ */
+export function movedPlan(plan: Plan, moves: readonly ThingMove[], ids: IdMaker, put = withChanges): Moved {
   try {
     const carried = onMovedWalls(plan, moves);
     const pipework = moves.filter(isPipework).filter((m) => !('point' in m && carried.has(m.point)));
@@ -83,7 +86,7 @@ export function movedPlan(plan: Plan, moves: readonly ThingMove[], ids: IdMaker)
     const make = (on: Plan, answer: Displaced): Plan => {
       const changes = must(answer);
       noteChanges(touched, changes);
-      return withChanges(on, changes);
+      return put(on, changes);
     };
     const first = pipework.length === 0 ? plan : make(plan, displace(plan, pipework, { ids }));
     const walls = moves.filter(isWall);

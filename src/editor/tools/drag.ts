@@ -2,6 +2,7 @@ import type { Vec } from '../../drawing/display-list.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import { sub, sub3, unit } from '../../geometry/vec.ts';
 import { wallLength } from '../../geometry/wall-frame.ts';
+import { laidOver } from '../../network/displace/laid-over.ts';
 import { countingIds } from '../../plan/ids.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Wall } from '../../plan/records/building.ts';
@@ -190,5 +191,6 @@ export function previewOf(plan: Plan, drag: Drag) {
   }
   const moves =
     drag.command === 'things.move' ? movesOf(plan, args.things ?? [], args.by ?? nothing) : [drag.args as never];
-  return movedPlan(plan, moves, shown);
+  // Walls are gone through whole; pipes are looked at one by one, so what moves of them need only lie over the plan.
+  return movedPlan(plan, moves, shown, moves.some((m) => 'wall' in m) ? undefined : laidOver);
 }

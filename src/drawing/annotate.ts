@@ -2,6 +2,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { Finding } from '../report/finding.ts';
 import type { Box, DisplayList, Fragment, Vec, View } from './display-list.ts';
 import { boxAround, union } from './fragments/fragment.ts';
+import { chosenFigures } from './labels/chosen-figures.ts';
 import { placeDimension } from './labels/dimensions.ts';
 import { placeFindings, SPOT_MM } from './labels/finding-marks.ts';
 import { FLAGS_GO, finenessOf, TAGS_GO } from './labels/fineness.ts';
@@ -30,6 +31,8 @@ export interface AnnotateOptions {
   readonly findings?: readonly Finding[];
   /** Runs whose legs get their lengths, centre to centre. */
   readonly measured?: ReadonlySet<string>;
+  /** Walls, openings and points that get the figures of their place. */
+  readonly placed?: readonly { readonly map: string; readonly id: string }[];
 }
 
 /** Where a finding is in the view; undefined where it is not there. */
@@ -113,7 +116,10 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
         const short = fineness === 'coarse' && wish.text !== '';
         return placeName(fragment, short ? { ...wish, second: null } : wish, sizes, paper, to);
       }),
-      ...(options.measured ? measuredLegs(plan, fragments, options.measured) : []).flatMap(({ id, wish }) => {
+      ...[
+        ...chosenFigures(plan, plane, options.placed ?? []),
+        ...(options.measured ? measuredLegs(plan, fragments, options.measured) : []),
+      ].flatMap(({ id, wish }) => {
         const choice = { free: true, bare: fineness === 'coarse' };
         return placeDimension(id, wish, sizes.dimension, paper, to, choice) ?? [];
       }),
@@ -135,7 +141,12 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
     box: fragments.length + inPlane.length > 0 ? union([...fragments.map((f) => f.box), ...inPlane]) : boxAround([]),
     items: [
       ...fragments.map((f) => ({ group: f.layer, id: f.id, items: f.items })),
-      ...labels.map((l) => ({ group: 'label' as const, id: l.id, items: l.items })),
+      ...labels.map((l) => ({
+        group: 'label' as const,
+        id: l.id,
+        items: l.items,
+        ...(l.figure ? { figure: l.figure } : {}),
+      })),
       ...marked.map((l) => ({ group: 'finding' as const, id: l.id, items: l.items })),
     ],
   };

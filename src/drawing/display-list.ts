@@ -186,7 +186,36 @@ export type Wish =
       readonly awayMm: number;
       readonly text: string;
       readonly unsure: boolean;
+      readonly measures?: Measures;
     };
+
+/**
+ * What a figure on the drawing measures, so that another one in its place can be carried out. `way`: along the plane, where
+ * what moves goes as the figure grows. `clear`: between the faces of two walls, told in that way.
+ */
+export type Measures =
+  | { readonly of: 'leg' | 'wall'; readonly id: string }
+  | { readonly of: 'clear'; readonly low: string; readonly high: string; readonly way: Vec }
+  | { readonly of: 'point'; readonly id: string; readonly way: Vec }
+  /** `sign`: -1 where the figure grows as the opening goes towards the end it is told from. */
+  | {
+      readonly of: 'opening';
+      readonly id: string;
+      readonly what: 'along' | 'width' | 'sill' | 'height';
+      readonly sign: 1 | -1;
+    };
+
+/** A figure as it was placed: the places it is measured between, the middle of its text, and half the room of that. */
+export interface Figure {
+  readonly measures: Measures;
+  readonly mm: number;
+  readonly a: Vec;
+  readonly b: Vec;
+  readonly at: Vec;
+  /** From `at`, in paper mm. */
+  readonly offsetMm: Vec;
+  readonly halfMm: Vec;
+}
 
 /** Drawing of one record, kept while the record and what it leans on are the same objects. */
 export interface Fragment {
@@ -226,5 +255,13 @@ export type View =
 export interface DisplayList {
   readonly view: View;
   readonly box: Box;
-  readonly items: readonly { readonly group: PainterGroup; readonly id: string; readonly items: readonly Item[] }[];
+  readonly items: readonly DrawnItems[];
+}
+
+export interface DrawnItems {
+  readonly group: PainterGroup;
+  readonly id: string;
+  readonly items: readonly Item[];
+  /** Of a label that is a figure: what it measures. */
+  readonly figure?: Figure;
 }

@@ -49,7 +49,7 @@ export function faceOpening(plan: Plan, opening: Opening, plane: FacePlane): Fra
   const middle: Vec = [(a.from + a.upTo) / 2, high - 150];
   const wishes: Wish[] = [{ w: 'name', at: middle, text: '', second: words(opening), ring: rectangle(a, low, high) }];
   const unsure = opening.sureness === 'assumed';
-  const upright = (from: number, upTo: number): Wish => ({
+  const upright = (from: number, upTo: number, what: 'sill' | 'height'): Wish => ({
     w: 'dimension',
     a: [a.upTo, from],
     b: [a.upTo, upTo],
@@ -57,10 +57,11 @@ export function faceOpening(plan: Plan, opening: Opening, plane: FacePlane): Fra
     awayMm: 6,
     text: Math.round(upTo - from).toString(),
     unsure,
+    measures: { of: 'opening', id: opening.id, what, sign: 1 },
   });
   if (opening.kind === 'window') {
-    if (opening.sillMm > 0) wishes.push(upright(floor, low));
-    wishes.push(upright(low, high));
+    if (opening.sillMm > 0) wishes.push(upright(floor, low, 'sill'));
+    wishes.push(upright(low, high, 'height'));
   }
   return makeFragment(opening.id, 'openings', 'opening', items, wishes);
 }

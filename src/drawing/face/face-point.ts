@@ -56,24 +56,25 @@ export function onFace(plan: Plan, point: Point, plane: FacePlane): boolean {
 function clearances(
   box: { from: number; upTo: number; low: number; high: number },
   beside: readonly Beside[],
-  unsure: boolean,
+  point: Point,
 ): Wish[] {
   const level = box.high - Math.min(150, (box.high - box.low) / 4);
   const near = beside.filter((b) => b.low < box.high && b.high > box.low);
   const left = near.filter((b) => b.upTo <= box.from + 0.5).sort((p, q) => q.upTo - p.upTo)[0];
   const right = near.filter((b) => b.from >= box.upTo - 0.5).sort((p, q) => p.from - q.from)[0];
-  const wish = (from: number, upTo: number): Wish => ({
+  const wish = (from: number, upTo: number, way: Vec): Wish => ({
     w: 'dimension',
     a: [from, level],
     b: [upTo, level],
     side: [0, 1],
     awayMm: 0,
     text: Math.round(upTo - from).toString(),
-    unsure,
+    unsure: point.sureness === 'assumed',
+    measures: { of: 'point', id: point.id, way },
   });
   const found: Wish[] = [];
-  if (left && box.from - left.upTo >= 1) found.push(wish(left.upTo, box.from));
-  if (right && right.from - box.upTo >= 1) found.push(wish(box.upTo, right.from));
+  if (left && box.from - left.upTo >= 1) found.push(wish(left.upTo, box.from, [1, 0]));
+  if (right && right.from - box.upTo >= 1) found.push(wish(box.upTo, right.from, [-1, 0]));
   return found;
 }
 
@@ -114,7 +115,7 @@ export function facePoint(
     ring: rectangle(box, box.low, box.high),
     small: true,
   };
-  const sizes = appliance && state !== 'strip' ? clearances(box, beside, point.sureness === 'assumed') : [];
+  const sizes = appliance && state !== 'strip' ? clearances(box, beside, point) : [];
   const clear = state === 'strip' ? [] : keepClear(point, 'front', at);
   return makeFragment(
     point.id,

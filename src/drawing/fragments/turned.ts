@@ -66,8 +66,11 @@ function wishBy(wish: Wish, turn: Turn, deg: number): Wish {
     }
     case 'name':
       return { ...wish, at: turn(wish.at), ring: wish.ring.map(turn) };
-    case 'dimension':
-      return { ...wish, a: turn(wish.a), b: turn(wish.b), side: turn(wish.side) };
+    case 'dimension': {
+      const { measures } = wish;
+      const ways = measures && 'way' in measures ? { measures: { ...measures, way: turn(measures.way) } } : {};
+      return { ...wish, a: turn(wish.a), b: turn(wish.b), side: turn(wish.side), ...ways };
+    }
   }
 }
 

@@ -97,7 +97,10 @@ function dimension(
   const [fx, fy] = paper.at(figureAt);
   const [w, h] = [Math.abs(c) * width + Math.abs(s) * figureMm, Math.abs(s) * width + Math.abs(c) * figureMm];
   const box: Box = boxAt(fx + offset[0], fy + offset[1], w, h);
-  return { id, items, box };
+  const { a, b, measures } = wish;
+  if (!measures) return { id, items, box };
+  const mm = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  return { id, items, box, figure: { measures, mm, a, b, at: figureAt, offsetMm: offset, halfMm: [w / 2, h / 2] } };
 }
 
 /** Further off by this each time, where a figure would lie on another label. */

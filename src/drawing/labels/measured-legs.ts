@@ -30,6 +30,7 @@ export function measuredLegs(
         awayMm: AWAY_MM,
         text: Math.round(mm).toString(),
         unsure: leg.sureness === 'assumed',
+        measures: { of: 'leg', id: leg.id },
       } as const;
       return [{ id: fragment.id, wish }];
     });

@@ -1,4 +1,4 @@
-import type { Box, Fragment, Item, Spread, Vec, Wish } from '../display-list.ts';
+import type { Box, Figure, Fragment, Item, Spread, Vec, Wish } from '../display-list.ts';
 import { plateMm } from '../paint/prims-of.ts';
 import { spreadMm } from '../paint/spread.ts';
 import type { Fineness } from './fineness.ts';
@@ -54,6 +54,7 @@ export interface Placed {
   readonly box: Box;
   /** The wish of a letter that this answers. */
   readonly letter?: Wish;
+  readonly figure?: Figure;
 }
 
 const between = (p: Vec, q: Vec, t: number): Vec => [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t];

@@ -1,16 +1,16 @@
 import { createStore } from 'zustand/vanilla';
 import type { IdMaker } from '../plan/ids.ts';
 import type { Case, Plan } from '../plan/plan.ts';
-import type { Assumptions, Editor, EditorState } from './editor-api.ts';
+import type { Assumptions, Editor, EditorState, PenUse } from './editor-api.ts';
 import { firstStorey } from './first-storey.ts';
 import { alignedTo, foldedDown, foldedUp } from './fold.ts';
 import { onStorey, pipeOf, startInHand } from './in-hand.ts';
 import { createArbiter } from './input/arbiter.ts';
-import { fitted, panned, wheelFactor, zoomed } from './input/camera.ts';
+import { fitted, panned, toPixels, wheelFactor, zoomed } from './input/camera.ts';
 import { fitBox, marginsOf } from './input/fit-box.ts';
 import { workPlane } from './input/work-plane.ts';
-import { defaultKeys, pressKey } from './keys.ts';
-import { loadLater } from './later/load-later.ts';
+import { defaultKeys, type KeyBinding, pressKey } from './keys.ts';
+import { later, loadLater } from './later/load-later.ts';
 import { planView, startPanes, storeyOf, turnOf, withPane } from './panes.ts';
 import { createSession } from './session.ts';
 import { createToolRunner } from './tool-runner.ts';
@@ -44,6 +44,7 @@ function startState({ plan, assumptions }: EditorSetup): EditorState {
     caught: null,
     typed: '',
     ask: null,
+    cursor: null,
     said: null,
   };
 }
@@ -53,6 +54,8 @@ export function createEditor(setup: EditorSetup): Editor {
   const store = createStore<EditorState>()(() => startState(setup));
   const get = store.getState;
   let gloves = false;
+  let keys: { readonly all: readonly KeyBinding[]; readonly signs: boolean } | null = null;
+  let pen: PenUse = 'auto';
 
   const session = createSession(store, setup.ids, () => runner.changed());
   const select: Editor['select'] = (what) => store.setState({ selection: what });
@@ -87,16 +90,34 @@ export function createEditor(setup: EditorSetup): Editor {
     const pane = get().panes[which];
     if (pane) moveCamera(which, panned(pane.camera, dx, dy));
   };
-  const arbiter = createArbiter({
-    tool: runner.pointer,
-    interrupt: runner.interrupt,
-    cancel: runner.cancel,
-    pan: panBy,
-    pinch(which, [x, y], factor) {
-      const pane = get().panes[which];
-      if (pane) moveCamera(which, zoomed(pane, x, y, factor));
+  const arbiter = createArbiter(
+    {
+      tool: runner.pointer,
+      interrupt: runner.interrupt,
+      pan: panBy,
+      pinch(which, [x, y], factor) {
+        const pane = get().panes[which];
+        if (pane) moveCamera(which, zoomed(pane, x, y, factor));
+      },
     },
-  });
+    () => ({ pen, gloves }),
+  );
+
+  const signsCount = (): boolean => keys?.signs ?? true;
+  let cursor: Cursor | null = null;
+  const cursorOf = (): Cursor | null => {
+    cursor ??=
+      later.makeCursor?.({
+        get,
+        show: (shown) => store.setState({ cursor: shown }),
+        pointer: arbiter.pointer,
+        pan: panBy,
+        toolKey: runner.key,
+        cancel: () => editor.cancel(),
+        say: (text) => session.say(text, false),
+      }) ?? null;
+    return cursor;
+  };
 
   const editor: Editor = {
     store,
@@ -145,7 +166,11 @@ export function createEditor(setup: EditorSetup): Editor {
       const { camera, view } = get().panes.plan;
       moveCamera('plan', { ...camera, centre: workPlane(get().plan, view)?.onto(at) ?? [at.x, at.y] });
     },
-    pointer: arbiter.pointer,
+    pointer(e) {
+      // Who takes a pointer is led by it: the cross would only be in the way.
+      if (get().cursor !== null) store.setState({ cursor: null });
+      arbiter.pointer(e);
+    },
     wheel(e) {
       const pane = get().panes[e.pane];
       if (!pane) return;
@@ -153,11 +178,17 @@ export function createEditor(setup: EditorSetup): Editor {
       else moveCamera(e.pane, zoomed(pane, e.x, e.y, wheelFactor(e.deltaY, e.ctrl)));
     },
     key(input) {
-      if (!input.typing && !input.ctrl && runner.key(input)) return true;
-      return pressKey(editor, defaultKeys(), input, (by) => {
-        const { panes } = get();
-        const pane = panes[panes.active] ?? panes.plan;
-        moveCamera(panes.active, zoomed(pane, pane.width / 2, pane.height / 2, by));
+      if (input.drawing && !input.typing && cursorOf()?.key(input)) return true;
+      const forTool = !input.typing && !input.ctrl && (input.drawing || signsCount() || input.key.length > 1);
+      if (forTool && runner.key(input)) return true;
+      return pressKey(editor, keys?.all ?? defaultKeys(), input, {
+        zoom(by) {
+          const { panes, cursor } = get();
+          const pane = panes[panes.active] ?? panes.plan;
+          const [x, y] = cursor?.pane === panes.active ? toPixels(pane, cursor.at) : [pane.width / 2, pane.height / 2];
+          moveCamera(panes.active, zoomed(pane, x, y, by));
+        },
+        step: (by) => cursorOf()?.step(by),
       });
     },
     cancel() {
@@ -168,6 +199,13 @@ export function createEditor(setup: EditorSetup): Editor {
     setGloves(on) {
       gloves = on;
     },
+    setKeys(all, signs) {
+      keys = { all, signs };
+    },
+    setPenUse(use) {
+      pen = use;
+    },
+    gesture: arbiter.state,
     blur() {
       arbiter.holdToPan(false);
       arbiter.reset();

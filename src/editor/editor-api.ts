@@ -5,6 +5,8 @@ import type { Case, Plan } from '../plan/plan.ts';
 import type { HeightRef, Xy, Xyz } from '../plan/records/parts.ts';
 import type { Joining, Tube } from '../plan/records/pipework.ts';
 import type { Thing } from '../plan/records/statements.ts';
+import type { CursorState } from './cursor/cursor-api.ts';
+import type { KeyBinding } from './keys.ts';
 
 /** What the editor shows the world. Everything in it may be read by the view; only the editor writes it. */
 export interface EditorState {
@@ -31,6 +33,8 @@ export interface EditorState {
   readonly typed: string;
   /** What the tool in hand asks to be typed, with keys for it; null where it asks nothing. */
   readonly ask: Ask | null;
+  /** The cross that is moved by keys; null while a pointer leads. */
+  readonly cursor: CursorState | null;
   /** The last refusal or note in words; cleared by the next command. */
   readonly said: { readonly text: string; readonly refusal: boolean; readonly n: number } | null;
 }
@@ -174,7 +178,17 @@ export interface PointerInput {
   readonly alt: boolean;
   readonly ctrl: boolean;
   readonly time: number;
+  /** Longer side of what touches the glass, px; not told by every device. */
+  readonly contactPx?: number;
+  /** How far a touch is from the nearest rim of the screen, px. */
+  readonly rimPx?: number;
 }
+
+/** auto: once a pen was seen, fingers move the paper for a minute. pen: fingers always do. fingers: they draw beside a pen too. */
+export type PenUse = 'auto' | 'pen' | 'fingers';
+
+/** What the pointers that are down are doing: driving the tool, moving the paper, or nothing until all are lifted. */
+export type GestureState = 'rest' | 'tool' | 'pan' | 'pinch' | 'spent';
 
 export interface WheelInput {
   readonly pane: 'plan' | 'face';
@@ -194,6 +208,8 @@ export interface KeyInput {
   readonly alt: boolean;
   /** The caret stands in a field: only keys held with ctrl mean anything here. */
   readonly typing?: boolean;
+  /** The drawing has the focus: arrows move the cross. */
+  readonly drawing?: boolean;
 }
 
 /** A height nobody measured: the figure drawn, and the bounds it lies between. */
@@ -282,6 +298,11 @@ export interface Editor {
   holdToPan(held: boolean): void;
   /** Gloves make every touch coarser. */
   setGloves(on: boolean): void;
+  /** The keys that are pressed from here on; `signs` false: bare letters mean something only on the drawing itself. */
+  setKeys(keys: readonly KeyBinding[], signs: boolean): void;
+  /** Who draws where there is a pen. */
+  setPenUse(use: PenUse): void;
+  gesture(): GestureState;
   /** The window lost the pointer. */
   blur(): void;
   setReadOnly(why: string | null): void;

@@ -1,6 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { countingIds, type IdMaker } from '../plan/ids.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { Case, Plan } from '../plan/plan.ts';
 import { commands } from './commands/commands.ts';
 import { applySteps, isRefusal, runCommand, type Step } from './document.ts';
 import type { Editor, EditorState, HistoryEntry, Outcome, Selected } from './editor-api.ts';
@@ -26,6 +26,13 @@ const living = (plan: Plan, selection: readonly Selected[]): readonly Selected[]
   const left = selection.filter(({ map, id }) => id in plan[map]);
   return left.length === selection.length ? selection : left;
 };
+
+/** The case that is looked at, or, where its option is gone, that of the first there is; before the work where there is none. */
+function livingCase(plan: Plan, chosen: Case): Case {
+  if (chosen.option === null || plan.options[chosen.option]) return chosen;
+  const option = Object.keys(plan.options)[0] ?? null;
+  return { option, when: option === null ? 'before' : chosen.when };
+}
 
 /** The storey on which most eyes will look for the change: that of the first touched record that has one. */
 function storeyOfStep(step: Step, before: Plan): string | null {
@@ -61,6 +68,7 @@ export function createSession(store: StoreApi<EditorState>, ids: IdMaker, change
   function put(plan: Plan, entry: HistoryEntry, kind: 'do' | 'undo' | 'redo', selection: readonly Selected[]): void {
     store.setState((s) => ({
       plan,
+      chosen: livingCase(plan, s.chosen),
       revision: s.revision + 1,
       history: labels(),
       selection: living(plan, selection),
@@ -138,6 +146,7 @@ export function createSession(store: StoreApi<EditorState>, ids: IdMaker, change
       history = { undo: [...undo], redo: [...redo] };
       store.setState((s) => ({
         plan,
+        chosen: livingCase(plan, s.chosen),
         revision: s.revision + 1,
         history: labels(),
         selection: living(plan, s.selection),

@@ -1,6 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import type { IdMaker } from '../plan/ids.ts';
 import type { Case, Plan } from '../plan/plan.ts';
+import type { Cursor } from './cursor/cursor-api.ts';
 import type { Assumptions, Editor, EditorState, PenUse } from './editor-api.ts';
 import { firstStorey } from './first-storey.ts';
 import { alignedTo, foldedDown, foldedUp } from './fold.ts';
@@ -40,6 +41,7 @@ function startState({ plan, assumptions }: EditorSetup): EditorState {
     selection: [],
     candidates: [],
     panes: startPanes(storey),
+    figures: {},
     inHand: startInHand(storey, assumptions),
     caught: null,
     typed: '',
@@ -154,6 +156,9 @@ export function createEditor(setup: EditorSetup): Editor {
     },
     resizePane(which, width, height) {
       store.setState((s) => ({ panes: withPane(s.panes, which, (pane) => ({ ...pane, width, height })) }));
+    },
+    placeFigures(which, figures) {
+      store.setState((s) => ({ figures: { ...s.figures, [which]: figures } }));
     },
     setCamera: moveCamera,
     zoomToFit() {

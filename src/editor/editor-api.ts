@@ -1,6 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { AssumedJoists, VoidChoices } from '../catalogue/void-choices.ts';
-import type { Vec, View } from '../drawing/display-list.ts';
+import type { Figure, Vec, View } from '../drawing/display-list.ts';
 import type { Case, Plan } from '../plan/plan.ts';
 import type { HeightRef, Xy, Xyz } from '../plan/records/parts.ts';
 import type { Joining, Tube } from '../plan/records/pipework.ts';
@@ -25,6 +25,8 @@ export interface EditorState {
   /** Everything that lay under the last tap, best first, where it was more than one thing. */
   readonly candidates: readonly Selected[];
   readonly panes: Panes;
+  /** Figures that stand on each pane and can be told anew, as the view placed them. */
+  readonly figures: Figures;
   /** What the next piece of pipe will be. */
   readonly inHand: InHand;
   /** What the snap caught, in a word ("corner of wall", "right angle"); null where nothing was. */
@@ -37,6 +39,14 @@ export interface EditorState {
   readonly cursor: CursorState | null;
   /** The last refusal or note in words; cleared by the next command. */
   readonly said: { readonly text: string; readonly refusal: boolean; readonly n: number } | null;
+}
+
+export type Figures = Readonly<Partial<Record<'plan' | 'face', readonly PlacedFigure[]>>>;
+
+/** A figure with its text in px of the pane: the middle of it off the place it is held by (y down), and half its room. */
+export interface PlacedFigure extends Pick<Figure, 'measures' | 'mm' | 'a' | 'b' | 'at'> {
+  readonly offsetPx: Vec;
+  readonly halfPx: Vec;
 }
 
 /**
@@ -286,6 +296,8 @@ export interface Editor {
   foldUp(face: { wall: string; side: 'left' | 'right' } | null): void;
   setActivePane(pane: 'plan' | 'face'): void;
   resizePane(pane: 'plan' | 'face', width: number, height: number): void;
+  /** Told by the view each time the labels of a pane are placed. */
+  placeFigures(pane: 'plan' | 'face', figures: readonly PlacedFigure[]): void;
   setCamera(pane: 'plan' | 'face', camera: Camera): void;
   zoomToFit(): void;
   showPlace(at: Xyz, storey: string): void;

@@ -1,6 +1,7 @@
 import { addTo } from '../../catalogue/registry.ts';
 import { commands } from '../commands/commands.ts';
 import type { AnyCommand } from '../commands/define-command.ts';
+import { createCursor } from '../cursor/cursor.ts';
 import type { AnyTool } from '../tools/define-tool.ts';
 import { tools } from '../tools/tools.ts';
 import { later } from './load-later.ts';
@@ -11,4 +12,5 @@ import { later } from './load-later.ts';
  */
 addTo(commands, import.meta.glob<AnyCommand>('./*.command.ts', { eager: true, import: 'default' }));
 addTo(tools, import.meta.glob<AnyTool>('./*.tool.ts', { eager: true, import: 'default' }));
+later.makeCursor = createCursor;
 later.isHere = true;

@@ -1,4 +1,4 @@
-import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useRef } from 'react';
+import { lazy, type PointerEvent, Suspense, useCallback, useEffect, useLayoutEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import type { View } from '../../drawing/display-list.ts';
 import type { Plan } from '../../plan/plan.ts';
@@ -16,6 +16,8 @@ import type { PlacedMark } from './picture.ts';
 import { reachShown, useReachChapterOpen } from './reach-shown.ts';
 import { ScaleBar } from './scale-bar.tsx';
 import './stage.css';
+
+const GhostKey = lazy(() => import('../ghosts/ghost-key.tsx'));
 
 /** A press is a tap on a mark while it is lifted within this of where it went down. */
 const TAP_PX = 8;
@@ -41,6 +43,9 @@ export function Canvas() {
           <FloorSwitch />
           <div className="canvas-keys">
             <HideWays />
+            <Suspense fallback={null}>
+              <GhostKey />
+            </Suspense>
             <button type="button" className="key slight" aria-label="Show all" onClick={() => editor.zoomToFit()}>
               <Icon name="fit" size={22} />
             </button>

@@ -6,6 +6,7 @@ import { useStore } from 'zustand';
 import type { PainterGroup } from '../../drawing/display-list.ts';
 import type { Camera, Pane } from '../../editor/editor-api.ts';
 import { useEditor, useReport, useSession } from '../app/use-session.ts';
+import { useGhosts } from '../ghosts/use-ghosts.ts';
 import { theme } from '../look/theme.ts';
 import { look } from '../look/tokens.ts';
 import { TraceShapes } from '../traces/trace-shapes.tsx';
@@ -28,7 +29,7 @@ const isWritten = (g: PainterGroup): boolean => g === 'label' || g === 'finding'
 const OVER_WAYS = WORK_GROUPS.filter(isWritten);
 const UNDER_WAYS = WORK_GROUPS.filter((g) => !isWritten(g));
 
-/** A picture lies over the tint of rooms or of the wall looked at, and under every line. */
+/** Pictures and what is faint lie over the tint of rooms or of the wall looked at, and under every line. */
 const ABOVE_TRACES = { plan: 'wall', face: 'opening' } as const;
 
 Konva.pixelRatio = Math.min(globalThis.devicePixelRatio ?? 1, MOST_PIXEL_RATIO);
@@ -61,6 +62,8 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
   const hidden = useHidden(name);
   const findings = useReport((s) => s.report?.findings);
   const reach = useReachDrawing(view);
+  const seen = useMemo(() => seenBox(sharp), [sharp]);
+  const faint = useGhosts(view, seen);
   const picture = usePicture(sharp, hidden, findings, reach?.taken ?? null);
   const ways = useMemo(() => (reach ? [{ items: reach.ways }] : NO_PARTS), [reach]);
   const reachMarks = useMemo(
@@ -174,7 +177,12 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
         <Layer ref={layer('still')} name="still" listening={false}>
           {STILL_GROUPS.map((g) => (
             <Fragment key={g}>
-              {g === ABOVE_TRACES[view.kind] && <TraceShapes view={view} frame={frame} />}
+              {g === ABOVE_TRACES[view.kind] && (
+                <>
+                  <TraceShapes view={view} frame={frame} />
+                  <PaintedGroup parts={faint} frame={frame} theme={shown} />
+                </>
+              )}
               <PaintedGroup parts={picture.group(g)} frame={frame} theme={shown} />
             </Fragment>
           ))}

@@ -7,6 +7,7 @@ import type { Pane, Selected } from '../../editor/editor-api.ts';
 import { workPlane } from '../../editor/input/work-plane.ts';
 import type { Finding } from '../../report/finding.ts';
 import { useEditorState } from '../app/use-session.ts';
+import { useStrippedHidden } from '../ghosts/use-ghosts.ts';
 import { look } from '../look/tokens.ts';
 import { bandParts, handleParts } from './chosen-parts.ts';
 import { sameIds, seenBox } from './culled.ts';
@@ -109,7 +110,8 @@ export function usePicture(
   const faceHigh = useEditorState((s) => s.panes.face?.height ?? 0);
   const planHigh = useEditorState((s) => s.panes.plan.height);
   const { view } = pane;
-  const all = useMemo(() => fragments(plan, view, chosen), [plan, view, chosen]);
+  const stripped = !useStrippedHidden();
+  const all = useMemo(() => fragments(plan, view, chosen, { stripped }), [plan, view, chosen, stripped]);
   const seen = useMemo(() => {
     const { fragments: shown } = cull(all, seenBox(pane));
     return hidden.size === 0 ? shown : shown.filter((f) => !hidden.has(f.id));

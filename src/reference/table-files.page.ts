@@ -6,9 +6,12 @@ export const tableFiles: Readonly<Record<string, unknown>> = import.meta.glob(
   [
     '../../shared/tables/angle-tolerance.json',
     '../../shared/tables/assumed-*.json',
+    '../../shared/tables/gas-clearance-*.json',
     '../../shared/tables/gas-size-steps.json',
     '../../shared/tables/generic-things.json',
     '../../shared/tables/known-lengths.json',
+    '../../shared/tables/pipe-clearance.json',
+    '../../shared/tables/step-choices.json',
     '../../shared/tables/tube-*.json',
     '../../shared/tables/void-choices.json',
   ],

@@ -17,6 +17,8 @@ export interface LineStyle {
   readonly core?: number;
   /** To be taken out: a small cross every so many paper mm. */
   readonly strike?: number;
+  /** The way between is not known: only so many paper mm at each end are drawn so, joined by a dotted hairline. */
+  readonly ends?: number;
   readonly cap?: 'butt' | 'round';
 }
 

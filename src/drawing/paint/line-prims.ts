@@ -5,6 +5,9 @@ import { type Beat, fitBeat } from './beat.ts';
 import { type Frame, mmPerPaperMm, place } from './frame.ts';
 import { move, type Prim, polyline, type Seg, type Stroke, to } from './prim.ts';
 
+/** A pipe of unknown way shorter than this many of its drawn ends is drawn whole. */
+const LEAST_PARTED = 3;
+
 const pen = (frame: Frame, mm: number): number => Math.max(frame.leastPen, mm * frame.perPaperMm);
 
 function strokeOf(style: LineStyle, frame: Frame, look: Look, beat: Beat | undefined, core = false): Stroke {
@@ -91,6 +94,30 @@ function gapsAlong(item: LineItem, frame: Frame, pts: readonly Vec[], start: num
     .sort((p, q) => p - q);
 }
 
+/** Pieces of a line cut down to what lies within so much of either end. */
+function onlyEnds<P extends { readonly pts: readonly Vec[]; readonly at: number }>(
+  pieces: readonly P[],
+  length: number,
+  most: number,
+): { pts: readonly Vec[]; at: number }[] {
+  return pieces.flatMap((piece) => {
+    const long = lengthOf(piece.pts);
+    const cut = (from: number, upTo: number) => {
+      const [a, b] = [Math.max(from - piece.at, 0), Math.min(upTo - piece.at, long)];
+      return b > a ? [{ pts: part(piece.pts, a, b), at: piece.at + a }] : [];
+    };
+    return [...cut(0, most), ...cut(length - most, length)];
+  });
+}
+
+/** The dotted hairline between the ends of a pipe whose way nobody knows. */
+function unknownWay(pts: readonly Vec[], most: number, frame: Frame, ink: string): Prim {
+  const way = part(pts, most, lengthOf(pts) - most);
+  const dash = PEN.unknownWayDash.map((d) => d * frame.perPaperMm);
+  const stroke: Stroke = { ink, width: pen(frame, PEN.unknownWay), cap: 'butt', join: 'miter', dash, dashAt: 0 };
+  return { p: 'path', path: polyline(way), stroke };
+}
+
 /** A line as painted: ends left to corners, the beat fitted, broken where something passes in front, hollow, struck. */
 export function linePrims(item: LineItem, frame: Frame, look: Look): Prim[] {
   const { style } = item;
@@ -120,6 +147,12 @@ export function linePrims(item: LineItem, frame: Frame, look: Look): Prim[] {
   else if (from < length) pieces.push({ pts: part(pts, from, length), at: from });
   const round = (item.roundMm ?? 0) * frame.perPaperMm;
   const prims: Prim[] = [];
+  const most = (style.ends ?? 0) * frame.perPaperMm;
+  const parted = most > 0 && length > LEAST_PARTED * most;
+  if (parted) {
+    prims.push(unknownWay(pts, most, frame, look.ink(style.ink)));
+    pieces.splice(0, pieces.length, ...onlyEnds(pieces, length, most));
+  }
   for (const core of style.core === undefined ? [false] : [false, true]) {
     for (const piece of pieces) {
       if (piece.pts.length < 2) continue;
@@ -131,8 +164,10 @@ export function linePrims(item: LineItem, frame: Frame, look: Look): Prim[] {
       });
     }
   }
-  if (style.strike !== undefined)
-    prims.push(...crosses(all, style.strike * frame.perPaperMm, frame, look.ink(style.ink)));
+  const struck = style.strike === undefined ? [] : parted ? pieces.map((p) => p.pts) : [all];
+  for (const line of struck) {
+    prims.push(...crosses(line, (style.strike ?? 0) * frame.perPaperMm, frame, look.ink(style.ink)));
+  }
   return prims;
 }
 

@@ -13,7 +13,8 @@ export function legStyle(service: string, state: PipeState, hollow: boolean, unb
   const base = { ink: `service:${service}`, dash: unbroken ? [] : look.dashMm, fit: true };
   if (hollow && state !== 'new') {
     const strike = state === 'strip' ? { strike: PEN.stripCrossEvery } : {};
-    return { ...base, pen: PEN.assumedOuter, core: PEN.assumedCore, ...strike };
+    const ends = unbroken ? { ends: PEN.unseenEnds } : {};
+    return { ...base, pen: PEN.assumedOuter, core: PEN.assumedCore, ...strike, ...ends };
   }
   if (state === 'strip') return { ...base, pen: look.stripMm, strike: PEN.stripCrossEvery };
   return { ...base, pen: state === 'new' ? look.newMm : look.thereMm };

@@ -2,7 +2,11 @@ import { addTo } from '../../catalogue/registry.ts';
 import { commands } from '../commands/commands.ts';
 import type { AnyCommand } from '../commands/define-command.ts';
 import { createCursor } from '../cursor/cursor.ts';
+import { askFigure, figureKey } from '../figures/ask-figure.ts';
+import { figureAt } from '../figures/figure-at.ts';
+import { boxBetween, boxed } from '../many/boxed.ts';
 import type { AnyTool } from '../tools/define-tool.ts';
+import { lateHand } from '../tools/late-hand.ts';
 import { tools } from '../tools/tools.ts';
 import { later } from './load-later.ts';
 
@@ -13,4 +17,5 @@ import { later } from './load-later.ts';
 addTo(commands, import.meta.glob<AnyCommand>('./*.command.ts', { eager: true, import: 'default' }));
 addTo(tools, import.meta.glob<AnyTool>('./*.tool.ts', { eager: true, import: 'default' }));
 later.makeCursor = createCursor;
+lateHand.is = { figureAt, askFigure, figureKey, boxBetween, boxed };
 later.isHere = true;

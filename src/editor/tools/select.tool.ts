@@ -1,14 +1,25 @@
 import type { Vec } from '../../drawing/display-list.ts';
-import type { KeyInput, Selected } from '../editor-api.ts';
+import type { KeyInput, PlacedFigure, Selected } from '../editor-api.ts';
+import type { Asked } from '../figures/ask-figure.ts';
 import type { Hit } from '../hit/hit-test.ts';
 import { apart } from '../hit/shapes.ts';
 import { SLOP_PX } from '../input/tolerance.ts';
 import { wayInHouse, workPlane } from '../input/work-plane.ts';
 import { defineTool, type ToolContext, type ToolEvent } from './define-tool.ts';
 import { type Drag, dragOf, previewOf } from './drag.ts';
+import { lateHand } from './late-hand.ts';
 
 interface Memory {
-  pressed: { readonly screen: Vec; readonly plane: Vec; readonly hits: readonly Hit[] } | null;
+  /** Taps add and take away, and a drag over what is not chosen draws a box, until it is ended. */
+  several: boolean;
+  /** The figure that is being told anew. */
+  asked: Asked | null;
+  pressed: {
+    readonly screen: Vec;
+    readonly plane: Vec;
+    readonly hits: readonly Hit[];
+    readonly figure: PlacedFigure | undefined;
+  } | null;
   drag: Drag | null;
   /** The last place of a drag over the empty floor, px. */
   panAt: Vec | null;
@@ -49,10 +60,18 @@ function next(ctx: Ctx, all: readonly Selected[], event: ToolEvent): Selected | 
   return all[(here + 1) % Math.max(all.length, 1)];
 }
 
-function toggle(ctx: Ctx, thing: Selected): void {
+/** Of several, what lies there and is chosen already is taken away, else the first of it is added: a leg where legs are chosen. */
+function toggle(ctx: Ctx, all: readonly Selected[]): void {
   const { selection } = ctx.state;
-  const left = selection.filter((s) => !sameThing(s, thing));
-  ctx.select(left.length < selection.length ? left : [...selection, thing]);
+  const chosen = all.find((a) => selection.some((s) => sameThing(s, a)));
+  if (chosen) {
+    ctx.select(selection.filter((s) => !sameThing(s, chosen)));
+    return;
+  }
+  const [first] = all;
+  const byLegs = first?.map === 'runs' && selection.some((s) => s.map === 'legs');
+  const added = byLegs ? all.find((a) => a.map === 'legs') : first;
+  if (added) ctx.select([...selection, added]);
 }
 
 /** What goes along: everything chosen where the dragged thing is part of it, else that thing alone. */
@@ -93,9 +112,63 @@ function leave(ctx: Ctx): string {
   ctx.memory.pressed = null;
   ctx.memory.drag = null;
   ctx.memory.panAt = null;
+  if (ctx.memory.asked) {
+    ctx.memory.asked = null;
+    ctx.typed('');
+    ctx.ask(null);
+  }
   ctx.draft(null);
   ctx.caught(null);
-  return 'idle';
+  return ctx.memory.several ? 'several' : 'idle';
+}
+
+/** A press: on a figure, on a thing, or on nothing. What was asked for is let go. */
+function press(ctx: Ctx, event: ToolEvent): string {
+  leave(ctx);
+  const hits = event.hits();
+  const figure = ctx.memory.several ? undefined : lateHand.is?.figureAt(ctx, event, hits);
+  ctx.memory.pressed = { screen: event.screen, plane: event.plane, hits, figure };
+  return 'pointing';
+}
+
+const corner = (from: Vec, to: Vec): Vec => [from[0], to[1]];
+
+/** The box as it is drawn: what it takes is looked for when it is let go of. */
+function boxTo(ctx: Ctx, event: ToolEvent): void {
+  const { pressed } = ctx.memory;
+  const { panes } = ctx.state;
+  const plane = workPlane(ctx.plan, (panes[panes.active] ?? panes.plan).view);
+  if (!pressed || !plane) return;
+  const [from, to] = [pressed.plane, event.plane];
+  const pts = [from, corner(from, to), to, corner(to, from), from].map((p) => plane.place(p, 0));
+  ctx.draft({ lines: [{ pts, ink: 'accent', pen: 0.35 }] });
+}
+
+function takeBoxed(ctx: Ctx, event: ToolEvent): string {
+  const { pressed } = ctx.memory;
+  const hand = lateHand.is;
+  if (pressed && hand) {
+    const { selection } = ctx.state;
+    const found = hand.boxed(ctx.state, hand.boxBetween(pressed.plane, event.plane));
+    ctx.select([...selection, ...found.filter((f) => !selection.some((s) => sameThing(s, f)))]);
+    ctx.candidates([]);
+    ctx.memory.several = true;
+  }
+  return leave(ctx);
+}
+
+/** Chosen things are dragged; shift, or a drag of several over anything else, draws a box. */
+const boxes = (ctx: Ctx, event: ToolEvent, hit: Hit | undefined): boolean =>
+  lateHand.is !== null &&
+  (event.shift || (ctx.memory.several && !(hit && ctx.state.selection.some((s) => sameThing(s, hit)))));
+
+function askKey(ctx: Ctx, input: KeyInput): string | undefined {
+  const { asked } = ctx.memory;
+  const next = asked ? lateHand.is?.figureKey(ctx, asked, input) : null;
+  if (next === undefined) return undefined;
+  if (next === null) return leave(ctx);
+  ctx.memory.asked = next;
+  return 'asking';
 }
 
 const ARROWS: Readonly<Record<string, Vec>> = {
@@ -104,29 +177,46 @@ const ARROWS: Readonly<Record<string, Vec>> = {
   ArrowUp: [0, 1],
   ArrowDown: [0, -1],
 };
-const NUDGE_MM = { plain: 10, shift: 100, alt: 1 };
+/** Up and down in height, whichever way the pane looks. */
+const HEIGHTS: Readonly<Record<string, number>> = { PageUp: 1, PageDown: -1 };
+
+/** 10, or with alt 1, with shift 100, with both 50. */
+function stepMm({ shift, alt }: KeyInput): number {
+  if (shift) return alt ? 50 : 100;
+  return alt ? 1 : 10;
+}
+
+const MOVABLE = ['walls', 'points', 'runs', 'legs', 'nodes', 'items'];
 
 /** Moved as it is seen: across and up the pane that was last touched, whichever way the house lies in it. */
-function nudge(ctx: Ctx, [x, y]: Vec, key: KeyInput): void {
+function nudge(ctx: Ctx, input: KeyInput): boolean {
   const { panes, selection } = ctx.state;
+  const [arrow, up] = [ARROWS[input.key], HEIGHTS[input.key]];
   const plane = workPlane(ctx.plan, (panes[panes.active] ?? panes.plan).view);
-  const mm = key.shift ? NUDGE_MM.shift : key.alt ? NUDGE_MM.alt : NUDGE_MM.plain;
-  const movable = ['walls', 'points', 'runs', 'legs', 'nodes', 'items'];
-  const things = selection.filter((s) => movable.includes(s.map));
-  if (!plane || things.length === 0) return;
-  ctx.commit('things.move', { things, by: wayInHouse(plane, [x * mm, y * mm]) });
+  const mm = stepMm(input);
+  if (selection.length === 0 || !plane || (!arrow && up === undefined)) return false;
+  const by = arrow ? wayInHouse(plane, [arrow[0] * mm, arrow[1] * mm]) : { x: 0, y: 0, z: (up ?? 0) * mm };
+  const things = selection.filter((s) => MOVABLE.includes(s.map));
+  if (things.length > 0) ctx.commit('things.move', { things, by });
+  return true;
 }
+
+const resting = (ctx: Ctx): string => (ctx.memory.several ? 'several' : 'idle');
+
+/** The key of the page that begins and ends choosing several. */
+const SEVERAL = 'several';
 
 function key(ctx: Ctx, input: KeyInput): string | undefined {
   const { selection } = ctx.state;
-  const arrow = ARROWS[input.key];
-  if (arrow && selection.length > 0) {
-    nudge(ctx, arrow, input);
-    return 'idle';
+  if (input.key === SEVERAL || (input.key === 'Escape' && ctx.memory.several)) {
+    ctx.memory.several = !ctx.memory.several;
+    ctx.candidates([]);
+    return resting(ctx);
   }
+  if (nudge(ctx, input)) return resting(ctx);
   if ((input.key === 'Delete' || input.key === 'Backspace') && selection.length > 0) {
     ctx.commit('things.delete', { things: selection.map(plain) });
-    return 'idle';
+    return resting(ctx);
   }
   if (input.key !== 'Escape' || selection.length === 0) return undefined;
   ctx.select([]);
@@ -141,21 +231,20 @@ export default defineTool<Memory>({
   key: 's',
   order: 10,
   initial: 'idle',
-  memory: () => ({ pressed: null, drag: null, panAt: null, tappedAt: null }),
+  memory: () => ({ several: false, asked: null, pressed: null, drag: null, panAt: null, tappedAt: null }),
   states: {
-    idle: {
-      down(ctx, event) {
-        ctx.memory.pressed = { screen: event.screen, plane: event.plane, hits: event.hits() };
-        return 'pointing';
-      },
-      key,
-      cancel: leave,
-    },
+    idle: { down: press, key, cancel: leave },
+    several: { down: press, key, cancel: leave },
     pointing: {
       move(ctx, event) {
         const { pressed } = ctx.memory;
         if (!pressed || apart(event.screen, pressed.screen) < SLOP_PX[event.kind]) return;
-        if (!grabbed(ctx)) {
+        const hit = grabbed(ctx);
+        if (boxes(ctx, event, hit)) {
+          boxTo(ctx, event);
+          return 'boxing';
+        }
+        if (!hit) {
           ctx.memory.panAt = pressed.screen;
           panTo(ctx, event);
           return 'panning';
@@ -164,16 +253,25 @@ export default defineTool<Memory>({
         return 'dragging';
       },
       up(ctx, event) {
-        const all = choices(ctx, ctx.memory.pressed?.hits ?? []);
-        const [first] = all;
-        const chosen = next(ctx, all, event);
-        if (event.shift && first) toggle(ctx, first);
-        else ctx.select(chosen ? [chosen] : []);
-        ctx.candidates(all.length > 1 ? all : []);
+        const { pressed, several } = ctx.memory;
+        const asked = pressed?.figure && !event.shift ? lateHand.is?.askFigure(ctx, pressed.figure) : undefined;
+        if (asked) {
+          ctx.memory.asked = asked;
+          return 'asking';
+        }
+        const all = choices(ctx, pressed?.hits ?? []);
+        if (event.shift || several) toggle(ctx, all);
+        else {
+          const chosen = next(ctx, all, event);
+          ctx.select(chosen ? [chosen] : []);
+        }
+        ctx.candidates(all.length > 1 && !several ? all : []);
         return leave(ctx);
       },
       cancel: leave,
     },
+    asking: { down: press, key: askKey, cancel: leave, changed: leave },
+    boxing: { move: boxTo, up: takeBoxed, cancel: leave },
     dragging: {
       move: dragTo,
       up(ctx, event) {

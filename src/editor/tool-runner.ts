@@ -37,11 +37,24 @@ export interface ToolRunner {
 
 const BLANK: Omit<Draft, 'pane'> = { lines: [], marks: [], labels: [], moved: new Set(), plan: null };
 
+/** All that a tool may write besides the plan. */
+const written = ({ draft, caught, typed, ask, inHand, selection, candidates }: EditorState): Partial<EditorState> => ({
+  draft,
+  caught,
+  typed,
+  ask,
+  inHand,
+  selection,
+  candidates,
+});
+
 /** Runs the tool in hand: gives it events and the one door it may write through, and holds it to one step a gesture. */
 export function createToolRunner(setup: RunnerSetup): ToolRunner {
   const { store, doors } = setup;
   let busy = false;
   let commits = 0;
+  /** As everything stood before the pointer went down. */
+  let before: { readonly chart: Chart; readonly state: EditorState; readonly putBack: () => void } | null = null;
 
   const context = (memory: unknown, may: { commit: boolean }): ToolContext<unknown> => {
     const state = store.getState();
@@ -145,18 +158,31 @@ export function createToolRunner(setup: RunnerSetup): ToolRunner {
       if (e.type === 'cancel') return;
       if (e.type === 'down') {
         commits = 0;
+        before = { chart, state: store.getState(), putBack: chart.keep() };
         if (store.getState().panes.active !== e.pane && store.getState().panes[e.pane]) {
           store.setState((s) => ({ panes: { ...s.panes, active: e.pane } }));
         }
       }
       within(() => chart.on(e.type as 'down' | 'move' | 'up', toolEvent(e)));
+      if (e.type === 'up') before = null;
     },
     key(key) {
       commits = 0;
       return within(() => chart.key(key));
     },
     cancel: () => within(() => chart.cancel()),
-    interrupt: () => within(() => chart.interrupt()),
+    interrupt() {
+      const was = before;
+      before = null;
+      const asItWas = was !== null && was.chart === chart && was.state.plan === store.getState().plan;
+      within(() => {
+        if (!asItWas) chart.interrupt();
+        else {
+          was.putBack();
+          store.setState(written(was.state));
+        }
+      });
+    },
     changed() {
       if (!busy) within(() => chart.changed());
     },

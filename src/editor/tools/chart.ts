@@ -14,6 +14,8 @@ export interface Chart {
   interrupt(): void;
   changed(): void;
   leave(): void;
+  /** Remembers the tool as it stands; what comes back puts it back so, with no handler called. */
+  keep(): () => void;
 }
 
 const MOST_KEPT = 200;
@@ -26,7 +28,7 @@ export interface ChartPorts {
 
 /** Runs a tool's state chart. Handlers name the next state; giving up never leads to a commit. */
 export function runChart(tool: AnyTool, ports: ChartPorts): Chart {
-  const memory = tool.memory();
+  const memory = (tool.memory() ?? {}) as Record<string, unknown>;
   let name = tool.initial;
   let path: string[] = [name];
 
@@ -71,6 +73,17 @@ export function runChart(tool: AnyTool, ports: ChartPorts): Chart {
     changed() {
       const may = { commit: false };
       go(here().changed?.(ports.context(memory, may)), may);
+    },
+    keep() {
+      const lists = Object.entries(memory).map(([key, v]) => [key, Array.isArray(v) ? [...v] : v]);
+      const was = { name, path, memory: Object.fromEntries(lists) };
+      return () => {
+        for (const key of Object.keys(memory)) delete memory[key];
+        Object.assign(memory, was.memory);
+        name = was.name;
+        path = was.path;
+        ports.onState(name);
+      };
     },
     leave() {
       giveUp('cancel');

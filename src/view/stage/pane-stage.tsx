@@ -72,6 +72,7 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
   );
 
   useEffect(() => onMarks(picture.marks), [picture.marks, onMarks]);
+  useEffect(() => editor.placeFigures(name, picture.figures), [editor, name, picture.figures]);
 
   useEffect(() => {
     let timer = 0;

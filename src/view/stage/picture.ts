@@ -3,10 +3,11 @@ import { annotate } from '../../drawing/annotate.ts';
 import { cull } from '../../drawing/cull.ts';
 import type { Box, DisplayList, PainterGroup, Vec } from '../../drawing/display-list.ts';
 import { fragments } from '../../drawing/fragments.ts';
-import type { Pane, Selected } from '../../editor/editor-api.ts';
+import type { Pane, PlacedFigure, Selected } from '../../editor/editor-api.ts';
 import { workPlane } from '../../editor/input/work-plane.ts';
 import type { Finding } from '../../report/finding.ts';
 import { useEditorState } from '../app/use-session.ts';
+import { figuresOf } from '../figures/placed-figures.ts';
 import { useStrippedHidden } from '../ghosts/use-ghosts.ts';
 import { look } from '../look/tokens.ts';
 import { bandParts, handleParts } from './chosen-parts.ts';
@@ -34,6 +35,8 @@ export interface Picture {
   /** Rings over it, at what can be taken hold of. */
   readonly handles: readonly Part[];
   readonly marks: readonly PlacedMark[];
+  /** Figures that can be told anew. */
+  readonly figures: readonly PlacedFigure[];
 }
 
 /** Ids of records shown in their moved place while they are dragged; the same set as long as it holds the same ids. */
@@ -129,6 +132,7 @@ export function usePicture(
       taken: marked ? [...over, ...marked(mmPerPaperMm, visible)] : over,
       findings,
       measured: measuredRuns(selection, (leg) => plan.legs[leg]?.run),
+      placed: selection.length === 1 ? selection : [],
     });
   }, [seen, plan, view, pane, findings, selection, folded, faceHigh, planHigh, marked]);
   const before = useRef<ReadonlyMap<PainterGroup, readonly Part[]>>(new Map());
@@ -140,6 +144,7 @@ export function usePicture(
       band: bandParts(plan, seen, selection),
       handles: handleParts(plan, workPlane(plan, view), seen, selection),
       marks: marksOf(list),
+      figures: figuresOf(list),
     };
   }, [list, plan, view, seen, selection]);
 }

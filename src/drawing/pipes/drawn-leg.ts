@@ -59,7 +59,7 @@ export function drawnLegNow(
   map: DrawnLeg['map'],
   pipe: Leg | Stretch,
   state: PipeState,
-  plane: Plane,
+  plane: Pick<Plane, 'at' | 'toReader'>,
 ): DrawnLeg | null {
   const nodeA = plan.nodes[pipe.a];
   const nodeB = plan.nodes[pipe.b];

@@ -4,6 +4,8 @@ import { styleOf } from '../../drawing/look/style-of.ts';
 import { paintItems } from '../../drawing/paint/paint-canvas.ts';
 import type { Editor } from '../../editor/editor-api.ts';
 import { workPlane } from '../../editor/input/work-plane.ts';
+import { paintCursor } from '../a11y/paint-cursor.ts';
+import { livePainted } from '../hands/touched.ts';
 import { theme } from '../look/theme.ts';
 import { draftItems } from './draft-items.ts';
 import type { PaneName } from './draw-counts.ts';
@@ -14,13 +16,23 @@ import { frameOf } from './frame-of.ts';
  * while a hand moves.
  */
 export function createLivePainter(editor: Editor, name: PaneName): (context: Context) => void {
+  const paint = createPainter(editor, name);
   return (context) => {
-    const { draft, panes, plan, chosen } = editor.store.getState();
+    paint(context);
+    for (const told of livePainted) told(name);
+  };
+}
+
+function createPainter(editor: Editor, name: PaneName): (context: Context) => void {
+  return (context) => {
+    const { draft, panes, plan, chosen, cursor } = editor.store.getState();
     const pane = panes[name];
-    if (!draft || !pane) return;
+    if (!pane) return;
     const look = styleOf(theme.getState().shown);
     const frame = frameOf(pane);
     const ctx = context._context;
+    if (cursor?.pane === name) paintCursor(ctx, pane, cursor, look);
+    if (!draft) return;
     if (draft.plan && draft.moved.size > 0) {
       for (const f of liveFragments(plan, draft.plan, pane.view, chosen, draft.moved)) {
         paintItems(ctx, f.items, frame, look);

@@ -1,4 +1,5 @@
 import type { Editor, PointerInput } from '../../editor/editor-api.ts';
+import { touched } from '../hands/touched.ts';
 import { createPointerFeed } from './pointer-feed.ts';
 
 const TYPES: Readonly<Record<string, PointerInput['type']>> = {
@@ -10,6 +11,10 @@ const TYPES: Readonly<Record<string, PointerInput['type']>> = {
 const KINDS = new Set(['mouse', 'pen', 'touch']);
 /** A mouse wheel's notch is far coarser than anything a trackpad sends in one event. */
 const NOTCH_PX = 50;
+
+/** How far a touch is from the nearest rim of what the page is shown in, px. */
+const rimOf = (e: PointerEvent): number =>
+  Math.min(e.clientX, e.clientY, innerWidth - e.clientX, innerHeight - e.clientY);
 
 export interface GestureEnds {
   starts(): void;
@@ -31,22 +36,32 @@ export function listenToPane(
   // A drawing takes keys of its own; the list of things beside it is the way in for a screen reader.
   box.tabIndex = 0;
   const down = new Set<number>();
-  const feed = createPointerFeed((e) => editor.pointer(e));
+  let going = false;
+  /** A hand that only rests on the glass is no gesture: what waits for the end of one does not wait for it. */
+  const follow = (): void => {
+    const now = down.size > 0 && editor.gesture() !== 'rest';
+    if (now === going) return;
+    going = now;
+    if (now) gesture.starts();
+    else gesture.ends();
+  };
+  const feed = createPointerFeed((e) => {
+    editor.pointer(e);
+    follow();
+    touched.setState({ last: e });
+  });
 
   const place = (e: { clientX: number; clientY: number }): { x: number; y: number } => {
     const r = box.getBoundingClientRect();
     return { x: e.clientX - r.left, y: e.clientY - r.top };
   };
-  const onPointer = (e: PointerEvent): void => {
-    const type = TYPES[e.type];
-    if (type === undefined) return;
+  const hear = (type: PointerInput['type'], e: PointerEvent): void => {
     if (type === 'down') {
       box.setPointerCapture(e.pointerId);
       box.focus({ preventScroll: true });
       editor.setActivePane(pane);
-      if (down.size === 0) gesture.starts();
       down.add(e.pointerId);
-    }
+    } else if (type !== 'move') down.delete(e.pointerId);
     feed.push({
       type,
       pointerId: e.pointerId,
@@ -58,8 +73,16 @@ export function listenToPane(
       alt: e.altKey,
       ctrl: e.ctrlKey || e.metaKey,
       time: e.timeStamp,
+      ...(e.pointerType === 'touch' ? { contactPx: Math.max(e.width, e.height), rimPx: rimOf(e) } : {}),
     });
-    if ((type === 'up' || type === 'cancel') && down.delete(e.pointerId) && down.size === 0) gesture.ends();
+  };
+  const onPointer = (e: PointerEvent): void => {
+    const type = TYPES[e.type];
+    if (type !== undefined) hear(type, e);
+  };
+  /** Taken away without a word that it was lifted: by the system, or by something that came over the page. */
+  const onLost = (e: PointerEvent): void => {
+    if (down.has(e.pointerId)) hear('cancel', e);
   };
   const onWheel = (e: WheelEvent): void => {
     e.preventDefault();
@@ -74,24 +97,32 @@ export function listenToPane(
       pixelMode: trackpad,
     });
   };
-  const onBlur = (): void => {
-    feed.flush();
+  /** A call, a lock, another window, the tablet turned: the gesture is given up and every finger on the glass forgotten. */
+  const giveUp = (): void => {
+    feed.stop();
     editor.blur();
-    if (down.size > 0) gesture.ends();
     down.clear();
+    touched.setState({ last: null });
+    follow();
+  };
+  const onHidden = (): void => {
+    if (document.visibilityState === 'hidden') giveUp();
   };
   const onMenu = (e: Event): void => e.preventDefault();
 
-  for (const name of Object.keys(TYPES)) box.addEventListener(name, onPointer as EventListener);
+  const listeners: readonly (readonly [EventTarget, string, EventListener])[] = [
+    ...Object.keys(TYPES).map((name) => [box, name, onPointer as EventListener] as const),
+    [box, 'lostpointercapture', onLost as EventListener],
+    [box, 'contextmenu', onMenu],
+    [window, 'blur', giveUp],
+    [matchMedia('(orientation: portrait)'), 'change', giveUp],
+    [document, 'visibilitychange', onHidden],
+  ];
+  for (const [on, name, listener] of listeners) on.addEventListener(name, listener);
   box.addEventListener('wheel', onWheel, { passive: false });
-  box.addEventListener('contextmenu', onMenu);
-  window.addEventListener('blur', onBlur);
   return () => {
-    onBlur();
-    feed.stop();
-    for (const name of Object.keys(TYPES)) box.removeEventListener(name, onPointer as EventListener);
+    giveUp();
+    for (const [on, name, listener] of listeners) on.removeEventListener(name, listener);
     box.removeEventListener('wheel', onWheel);
-    box.removeEventListener('contextmenu', onMenu);
-    window.removeEventListener('blur', onBlur);
   };
 }

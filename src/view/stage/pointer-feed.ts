@@ -5,6 +5,7 @@ export interface PointerFeed {
   push(event: PointerInput): void;
   /** Gives what waits at once, as at the end of a gesture. */
   flush(): void;
+  /** Forgets what waits: the pointers were lost. */
   stop(): void;
 }
 

@@ -4,7 +4,6 @@ import type { Plan } from '../../src/plan/plan.ts';
 import { acknowledged } from '../../src/report/acknowledged.ts';
 import type { Finding } from '../../src/report/finding.ts';
 import { between, exact, type Quantity } from '../../src/report/quantity.ts';
-import { sayChange } from '../../src/view/a11y/live-region.tsx';
 import { sayCounts } from '../../src/view/panels/chapters.ts';
 import { keyed } from '../../src/view/panels/keyed.ts';
 
@@ -70,11 +69,6 @@ describe('counts in words', () => {
     expect(sayCounts(counts)).toBe('1 stop, 2 check');
     expect(sayCounts({ stop: 0, check: 0, note: 0, cantTell: 0 })).toBe('none');
     expect(sayCounts({ stop: 0, check: 0, note: 1, cantTell: 0 })).toBe('1 note');
-  });
-  test('are said aloud when they change, and only then', () => {
-    expect(sayChange(null, counts)).toBe('');
-    expect(sayChange(counts, { ...counts })).toBe('');
-    expect(sayChange(counts, { ...counts, stop: 0 })).toBe("Findings: 2 check, 1 can't tell.");
   });
 });
 

@@ -1,36 +1,43 @@
-import { useEffect, useRef, useState } from 'react';
-import type { Report } from '../../report/report.ts';
-import { useEditorState, useReport } from '../app/use-session.ts';
-import { sayCounts } from '../panels/chapters.ts';
+import { useEffect, useState } from 'react';
+import { useEditorState, useSession } from '../app/use-session.ts';
+import { Aloud, sayAloud } from './aloud.tsx';
+import { keepFocus } from './keep-focus.ts';
 import './said.css';
 
-/** What changed between two reports, in a few words: nothing where the counts are as they were. */
-export function sayChange(before: Report['counts'] | null, now: Report['counts']): string {
-  if (before === null) return '';
-  const same = (['stop', 'check', 'note', 'cantTell'] as const).every((k) => before[k] === now[k]);
-  return same ? '' : `Findings: ${sayCounts(now)}.`;
-}
-
 const SHOWN_MS = 6000;
+
+/** What is said of the drawing by itself comes after the first line can be drawn. */
+function useAnnouncing(): void {
+  const session = useSession();
+  useEffect(() => {
+    let stop: (() => void) | null = null;
+    let left = false;
+    import('./announce.ts').then(
+      ({ announce }) => {
+        if (!left) stop = announce(session);
+      },
+      () => undefined,
+    );
+    return () => {
+      left = true;
+      stop?.();
+    };
+  }, [session]);
+}
 
 /** Refusals aloud at once, everything else when there is a pause; and the same words for the eye, over the bench. */
 export function LiveRegion() {
   const said = useEditorState((s) => s.said);
-  const counts = useReport((s) => s.report?.counts);
-  const before = useRef<Report['counts'] | null>(null);
-  const [change, setChange] = useState('');
+  useAnnouncing();
+  useEffect(keepFocus, []);
   useEffect(() => {
-    if (counts === undefined) return;
-    setChange(sayChange(before.current, counts));
-    before.current = counts;
-  }, [counts]);
+    if (said !== null && !said.refusal) sayAloud(said.text);
+  }, [said]);
   return (
     <>
-      <div className="out-of-sight" role="status">
-        {said !== null && !said.refusal ? said.text : change}
-      </div>
+      <Aloud />
       <div className="out-of-sight" role="alert">
-        {said?.refusal ? said.text : ''}
+        {said?.refusal && <span key={said.n}>{said.text}</span>}
       </div>
       <SaidHere />
     </>

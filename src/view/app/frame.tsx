@@ -1,6 +1,8 @@
 import { lazy, Suspense, useEffect, useMemo } from 'react';
+import { useStore } from 'zustand';
 import { loadLater } from '../../editor/later/load-later.ts';
 import type { Plan } from '../../plan/plan.ts';
+import { asked as askedByKey } from '../a11y/asked.ts';
 import { LiveRegion } from '../a11y/live-region.tsx';
 import { Bench } from '../bench/bench.tsx';
 import { Panel, SheetPanel } from '../panels/panel.tsx';
@@ -23,6 +25,7 @@ const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
 const ThingsScreen = lazy(() => import('../things/things-screen.tsx'));
 const FlueFaceScreen = lazy(() => import('../flue-face/flue-face-screen.tsx'));
 const SumsScreen = lazy(() => import('../sums/sums-screen.tsx'));
+const HeightAsk = lazy(() => import('../a11y/height-ask.tsx'));
 const MoreSheet = lazy(() => import('../help/more-sheet.tsx'));
 
 const emptiness = new WeakMap<Plan, boolean>();
@@ -71,6 +74,7 @@ function Parts() {
   const tool = useEditorState((s) => s.tool);
   const readOnly = useEditorState((s) => s.readOnly);
   const asked = useEditorState((s) => s.ask !== null);
+  const heightAsked = useStore(askedByKey, (s) => s.height);
   const empty = useEmpty();
   useKeyboard();
   useRestOfTheEditor();
@@ -119,6 +123,7 @@ function Parts() {
             <WordsScreen beside={false} />
           </div>
         )}
+        {heightAsked && <HeightAsk />}
         {over === 'jobs' && <JobsScreen />}
         {over === 'print' && <PrintScreen />}
         {over === 'help' && <HelpSheet />}

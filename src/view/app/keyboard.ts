@@ -1,6 +1,10 @@
 import { useEffect } from 'react';
 import type { Editor } from '../../editor/editor-api.ts';
-import { screen } from './screen.ts';
+import { bindingOf, type PageAct } from '../../editor/keys.ts';
+import { asked } from '../a11y/asked.ts';
+import { goToNextPart } from '../a11y/page-parts.ts';
+import { keysNow, keyTable } from '../help/key-table.ts';
+import { openChapter, screen } from './screen.ts';
 import { useEditor } from './use-session.ts';
 
 const FIELDS = 'input, textarea, select, [contenteditable="true"]';
@@ -31,6 +35,18 @@ export function closeTopmost(): boolean {
   return true;
 }
 
+function doAct(act: PageAct, back: boolean): void {
+  if (act === 'help' || act === 'print') screen.setState({ over: act });
+  else if (act === 'height') asked.setState({ height: true });
+  else if (act === 'where') asked.setState(({ where }) => ({ where: where + 1 }));
+  else if (act === 'part') goToNextPart(back);
+  else {
+    asked.setState({ things: act === 'find' ? 'find' : 'list' });
+    screen.setState({ finding: null });
+    openChapter('things');
+  }
+}
+
 /** True when the page did something with the key. */
 export function pageKey(editor: Editor, e: KeyboardEvent): boolean {
   const typing = matches(e.target, FIELDS);
@@ -38,17 +54,22 @@ export function pageKey(editor: Editor, e: KeyboardEvent): boolean {
   const over = screen.getState().over;
   if (e.key === 'Escape' && (over !== null || !busy(editor)) && closeTopmost()) return true;
   if (over !== null) return false;
-  if (ctrl && !e.shiftKey && !e.altKey && e.key.toLowerCase() === 'p') {
-    screen.setState({ over: 'print' });
-    return true;
-  }
-  if (!typing && !ctrl && !e.altKey && e.key === '?') {
-    screen.setState({ over: 'help' });
-    return true;
-  }
+  const pane = e.target instanceof Element ? e.target.closest<HTMLElement>('[data-pane]')?.dataset.pane : undefined;
+  if (pane === 'plan' || pane === 'face') editor.setActivePane(pane);
   if (!typing && !ctrl && OWN.has(e.key) && matches(e.target, 'button, a, summary, [role="slider"]')) return false;
-  return editor.key({ key: e.key, ctrl, shift: e.shiftKey, alt: e.altKey, typing });
+  const input = { key: e.key, ctrl, shift: e.shiftKey, alt: e.altKey, typing, drawing: pane !== undefined };
+  const does = bindingOf(keysNow(), input)?.does;
+  // A tool that asks for something has the first say, but for what is typed nowhere else.
+  if (does && 'page' in does && (ctrl || e.key.length > 1 || !isAsked(editor, e.key))) {
+    doAct(does.page, e.shiftKey);
+    return true;
+  }
+  return editor.key(input);
 }
+
+/** The tool in hand shows a key of that name on its pad. */
+const isAsked = (editor: Editor, key: string): boolean =>
+  editor.store.getState().ask?.rows.some((row) => row.some((k) => k.key === key)) ?? false;
 
 /** Something half made is given up before anything else is closed. */
 function busy(editor: Editor): boolean {
@@ -56,13 +77,18 @@ function busy(editor: Editor): boolean {
   return draft !== null || typed !== '';
 }
 
-/** Keys of the whole page, on its way to the editor. Space held down pans. */
+/** Keys of the whole page, on its way to the editor. Space held down pans while a pointer leads. */
 export function useKeyboard(): void {
   const editor = useEditor();
   useEffect(() => {
+    const give = (): void => editor.setKeys(keysNow(), keyTable.getState().signs);
+    give();
+    return keyTable.subscribe(give);
+  }, [editor]);
+  useEffect(() => {
     const down = (e: KeyboardEvent): void => {
       if (e.defaultPrevented || e.isComposing) return;
-      if (e.key === ' ' && matches(e.target, '[data-pane]')) {
+      if (e.key === ' ' && matches(e.target, '[data-pane]') && editor.store.getState().cursor === null) {
         editor.holdToPan(true);
         e.preventDefault();
         return;

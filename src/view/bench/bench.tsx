@@ -1,6 +1,7 @@
 import { openChapter, screen, setOver } from '../app/screen.ts';
 import { usePhone } from '../app/use-phone.ts';
 import { useEditor, useEditorState, useScreen } from '../app/use-session.ts';
+import { useToolLetter } from '../help/key-table.ts';
 import { Icon } from '../look/icon.tsx';
 import { inHandWords } from './in-hand-words.ts';
 import { NudgeKey } from './nudge-key.tsx';
@@ -72,6 +73,7 @@ function ToolInGroup({ tool, parted }: { readonly tool: ToolKey; readonly parted
 function Tool({ tool }: { readonly tool: ToolKey }) {
   const editor = useEditor();
   const pressed = useEditorState((s) => s.tool === tool.id);
+  const letter = useToolLetter(tool.id);
   const take = (): void => {
     // A second press shows what is in hand. Choosing has nothing in hand: the pipe that stands in the tray is not its.
     if (pressed && tool.id !== 'select') screen.setState((s) => ({ tray: !s.tray }));
@@ -85,13 +87,15 @@ function Tool({ tool }: { readonly tool: ToolKey }) {
       type="button"
       className="tool"
       aria-pressed={pressed}
-      aria-keyshortcuts={tool.letter}
-      title={`${tool.label} (${tool.letter})`}
+      aria-keyshortcuts={letter || undefined}
+      title={letter === '' ? tool.label : `${tool.label} (${letter})`}
       onClick={take}
     >
-      <span className="letter" aria-hidden="true">
-        {tool.letter}
-      </span>
+      {letter !== '' && (
+        <span className="letter" aria-hidden="true">
+          {letter}
+        </span>
+      )}
       <Icon name={tool.icon} />
       {tool.label}
     </button>

@@ -163,7 +163,7 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
   useEffect(
     () =>
       editor.store.subscribe((s, before) => {
-        if (s.draft !== before.draft) layers.current.live?.batchDraw();
+        if (s.draft !== before.draft || s.cursor !== before.cursor) layers.current.live?.batchDraw();
       }),
     [editor],
   );

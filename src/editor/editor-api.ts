@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { AssumedJoists, VoidChoices } from '../catalogue/void-choices.ts';
 import type { Figure, Vec, View } from '../drawing/display-list.ts';
+import type { StepKind } from '../network/steps/step-shape.ts';
 import type { Case, Plan } from '../plan/plan.ts';
 import type { HeightRef, Xy, Xyz } from '../plan/records/parts.ts';
 import type { Joining, Tube } from '../plan/records/pipework.ts';
@@ -104,6 +105,8 @@ export interface InHand {
   readonly turns: 'elbow' | 'bend';
   /** Height of the next node. */
   readonly height: HeightRef;
+  /** Open end of the run that is being laid; null while none is. */
+  readonly goesOn: string | null;
   /** Kind of point, item or opening that the next tap places. */
   readonly pointKind: string;
   /** The thing of the user's own that the next point is one of; null: as its kind makes it. */
@@ -129,8 +132,25 @@ export interface InHand {
   readonly roomUse: string;
   /** What the ground that is levelled next is made of. */
   readonly groundKind: string;
+  /** How the next step of a pipe is made. */
+  readonly step: StepInHand;
+  /** What the next piece of a run goes along; null: straight to where it is tapped. */
+  readonly follow: FollowInHand | null;
   /** The picture under the drawing that is being laid, what is done with it, and the places tapped for that. */
   readonly trace: TraceInHand | null;
+}
+
+export interface StepInHand {
+  readonly kind: StepKind;
+  /** aside: the way it is dragged; else over or under, whichever way the hand goes. */
+  readonly goes: 'aside' | 'over' | 'under';
+  readonly angleDeg: number;
+}
+
+/** Wall: middle of the pipe off its face. Run: middle to middle. Bay: in the middle between two joists, where `mm` says nothing. */
+export interface FollowInHand {
+  readonly what: 'wall' | 'bay' | 'run';
+  readonly mm: number;
 }
 
 export interface TraceInHand {

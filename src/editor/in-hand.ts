@@ -24,6 +24,7 @@ export function startInHand(storey: string, assumptions: Assumptions): InHand {
     ...pipeOf('gas'),
     turns: 'elbow',
     height: { from: 'floor', of: storey, mm: assumptions.skirting.mm },
+    goesOn: null,
     pointKind: 'boiler',
     thing: null,
     photo: null,
@@ -40,6 +41,8 @@ export function startInHand(storey: string, assumptions: Assumptions): InHand {
     sizes: 'inside',
     roomUse: '',
     groundKind: '',
+    step: { kind: 'passover', goes: 'aside', angleDeg: 45 },
+    follow: null,
     trace: null,
   };
 }

@@ -10,7 +10,17 @@ import { SLOP_PX } from '../input/tolerance.ts';
 import { sameValue } from '../same-value.ts';
 import type { SnapOptions } from '../snap/define-snap.ts';
 import type { ToolContext, ToolEvent } from './define-tool.ts';
-import { aimed, emptyRunMemory, frameOf, lastPlace, type RunMemory, routeOf, showRun, wayOf } from './live-run.ts';
+import {
+  aimed,
+  emptyRunMemory,
+  frameOf,
+  holdEnd,
+  lastPlace,
+  type RunMemory,
+  routeOf,
+  showRun,
+  wayOf,
+} from './live-run.ts';
 import { placeOfPick } from './route-path.ts';
 
 type Ctx = ToolContext<RunMemory>;
@@ -21,6 +31,7 @@ function forget(ctx: Ctx): void {
   const { lent } = ctx.memory;
   if (lent && sameValue(ctx.inHand.height, lent.own)) ctx.setInHand({ height: lent.before });
   Object.assign(ctx.memory, emptyRunMemory());
+  holdEnd(ctx, null);
   ctx.draft(null);
   ctx.caught(null);
   ctx.typed('');
@@ -92,6 +103,23 @@ export function begin(ctx: Ctx, pick: Pick): void {
   memory.run = run.id;
   memory.ends = [pick.target.node];
   ctx.setInHand({ service: run.service, tube: only.tube, joining: run.joining, turns: run.turns });
+}
+
+/** An end that was put in hand from outside, as when the page was left in mid-run: the run goes on from it. */
+export function takeEnd(ctx: Ctx): string | undefined {
+  const { plan, inHand, memory } = ctx;
+  const end = inHand.goesOn;
+  if (end === null) return undefined;
+  const [only, another] = plan.nodes[end] ? legsAt(plan, end) : [];
+  const run = only && plan.runs[only.run];
+  if (!run || another || run.service !== inHand.service) {
+    holdEnd(ctx, null);
+    return undefined;
+  }
+  memory.run = run.id;
+  memory.ends = [end];
+  showRun(ctx);
+  return 'aiming';
 }
 
 function commit(ctx: Ctx): Outcome | null {

@@ -132,8 +132,14 @@ function uprights(ctx: ToolContext<RunMemory>, pts: readonly Xyz[]) {
   });
 }
 
+/** What is in hand says which end it is that goes on. */
+export function holdEnd(ctx: ToolContext<RunMemory>, end: string | null): void {
+  if (ctx.inHand.goesOn !== end) ctx.setInHand({ goesOn: end });
+}
+
 /** Shows the live leg with its lengths, or only the place that is caught while nothing has been started. */
 export function showRun(ctx: ToolContext<RunMemory>): void {
+  holdEnd(ctx, ctx.memory.ends.at(-1) ?? null);
   const { aim } = ctx.memory;
   const route = routeOf(ctx);
   ctx.caught(aimed(ctx)?.word ?? null);

@@ -3,7 +3,7 @@ import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { Pick } from '../input/pick.ts';
 import type { ToolContext, ToolEvent, ToolStateChart } from './define-tool.ts';
 import { firstPick } from './first-pick.ts';
-import { begin, catchUp, isSecondTap, leave, moved, options, place, typedKey } from './lay-run.ts';
+import { begin, catchUp, isSecondTap, leave, moved, options, place, takeEnd, typedKey } from './lay-run.ts';
 import { lastPlace, type RunMemory, showRun } from './live-run.ts';
 
 export interface RunStart {
@@ -35,6 +35,7 @@ export function runStates(start: RunStart): Readonly<Record<string, ToolStateCha
         showRun(ctx);
         return 'starting';
       },
+      changed: takeEnd,
       cancel: leave,
     },
     starting: {

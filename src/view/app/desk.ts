@@ -7,6 +7,9 @@ import type { StorePort } from '../../files/store/store-port.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Evaluator } from '../../report/report.ts';
 import { startEvaluator } from '../../worker/evaluator.ts';
+import { keepPlace } from '../hands/keep-place.ts';
+import { readPlace } from '../hands/kept-place.ts';
+import { putPlace } from '../hands/put-place.ts';
 import { createSession } from './create-session.ts';
 import type { KeptSoFar } from './keep-job.ts';
 import { newPlan } from './new-plan.ts';
@@ -52,6 +55,8 @@ const claim = (job: string): Promise<Claim> =>
 const nameInAddress = (job: string | null): void =>
   history.replaceState(null, '', job === null ? location.pathname : `#${encodeURIComponent(job)}`);
 
+let stopKeepingPlace: () => void = () => undefined;
+
 interface ToOpen {
   readonly plan: Plan;
   readonly soFar: KeptSoFar | null;
@@ -62,6 +67,7 @@ interface ToOpen {
 
 async function put({ plan, soFar, readOnly, claim: own, port }: ToOpen): Promise<void> {
   evaluate ??= startEvaluator();
+  stopKeepingPlace();
   await desk.getState().session?.close();
   if (holds !== own) letGo(holds);
   holds = own;
@@ -79,6 +85,9 @@ async function put({ plan, soFar, readOnly, claim: own, port }: ToOpen): Promise
       await openStored(now.id, again.mine ? again : await again.takeOver());
     },
   });
+  const place = soFar === null ? null : readPlace(plan.id);
+  if (place) putPlace(session.editor, place);
+  stopKeepingPlace = keepPlace(session, soFar !== null);
   desk.setState({ session });
   nameInAddress(soFar === null ? null : plan.id);
 }

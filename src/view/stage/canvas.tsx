@@ -6,6 +6,7 @@ import { sayFace } from '../a11y/say-face.ts';
 import { openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState, useReport } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
+import { takeKeptLook } from '../hands/put-place.ts';
 import { Icon } from '../look/icon.tsx';
 import type { PaneName } from './draw-counts.ts';
 import { fitFace } from './fit-face.ts';
@@ -73,7 +74,7 @@ function HideWays() {
 function useFittedFace(view: View | undefined): void {
   const editor = useEditor();
   useEffect(() => {
-    if (view === undefined) return;
+    if (view === undefined || takeKeptLook(editor, 'face')) return;
     // Both panes have got their new size by the frame after next.
     let frame = requestAnimationFrame(() => {
       frame = requestAnimationFrame(() => fitFace(editor));
@@ -101,7 +102,7 @@ function PaneBox({ name }: { readonly name: PaneName }) {
     editor.resizePane(name, size.width, size.height);
     if (fitted.current) return;
     fitted.current = true;
-    if (name === 'plan') editor.zoomToFit();
+    if (name === 'plan' && !takeKeptLook(editor, name)) editor.zoomToFit();
   }, [editor, name, size]);
   const ready = pane !== null && size.width > 0 && pane.width === size.width && pane.height === size.height;
   return (

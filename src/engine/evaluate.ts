@@ -4,6 +4,7 @@ import { byWorst, type Finding, type Outcome } from '../report/finding.ts';
 import type { FlueFace } from '../report/flue-face.ts';
 import type { CitedSource, Report, RunFacts } from '../report/report.ts';
 import { roundSection, type Section } from '../report/section.ts';
+import type { Tally } from '../report/tally.ts';
 import type { Cite } from '../report/working.ts';
 import { applyRule } from './apply-rule.ts';
 import type { Rule } from './define-rule.ts';
@@ -11,12 +12,13 @@ import type { SectionKind } from './define-section.ts';
 import type { Sum } from './define-sum.ts';
 import { reachOf } from './drainage/reach.ts';
 import { flueFacesOf } from './flue/flue-faces.ts';
-import { give } from './given.ts';
+import { type Given, give } from './given.ts';
 import { legFacts } from './leg-facts.ts';
 import { linesOf } from './materials/lines.ts';
 import { allPieces } from './materials/pieces.ts';
 import { ruleFacts } from './rule-facts.ts';
 import { runFacts } from './run-facts.ts';
+import { tallyOf } from './tally/tally-of.ts';
 
 function byId<T extends { readonly id: string }>(files: Record<string, T>): ReadonlyMap<string, T> {
   const found = new Map<string, T>();
@@ -43,6 +45,7 @@ export { checkInputs, type Sum, workSum } from './define-sum.ts';
 export { example } from './example.ts';
 export { give } from './given.ts';
 export { ruleFacts } from './rule-facts.ts';
+export { differences } from './tally/differences.ts';
 
 function citesIn(
   findings: readonly Finding[],
@@ -82,8 +85,16 @@ function onePerKey(findings: readonly Finding[]): Finding[] {
  * Everything the engine says of a plan in one case. Pure: the same plan gives the same bytes. Never throws on a plan
  * that passed the schema; what is missing or illegal becomes a finding or a "can't tell".
  */
-export function evaluate(plan: Plan, chosen: Case, revision = 0): Report {
+export const evaluate = (plan: Plan, chosen: Case, revision = 0): Report => reportOf(give(plan, chosen), revision);
+
+/** The figures of one case for a comparison with others; its report is worked out for them. */
+export function tally(plan: Plan, chosen: Case): Tally {
   const given = give(plan, chosen);
+  return tallyOf(given, reportOf(given, 0));
+}
+
+function reportOf(given: Given, revision: number): Report {
+  const { plan, case: chosen } = given;
   const findings = onePerKey([...rules.values()].flatMap((rule) => applyRule(rule, given)));
   const speaking = new Set(findings.map((f) => f.rule));
   const spoken = [...rules.values()].filter((rule) => speaking.has(rule.id));

@@ -1,12 +1,11 @@
 import { useStore } from 'zustand';
-import { defaultKeys } from '../../editor/keys.ts';
 import { Dialog } from '../app/dialog.tsx';
 import { chooseHand } from '../app/screen.ts';
 import { useScreen } from '../app/use-session.ts';
 import { RadioKeys } from '../look/radio-keys.tsx';
 import { chooseTheme, theme } from '../look/theme.ts';
 import { GloveKeys } from './glove-keys.tsx';
-import { sayKey } from './say-key.ts';
+import { KeySettings } from './key-settings.tsx';
 
 const GESTURES = [
   { what: 'Draw, choose, drag', how: 'one finger, the pen, or the main button' },
@@ -16,6 +15,25 @@ const GESTURES = [
   { what: 'A length', how: 'type the figures while a leg follows the pointer, then Enter' },
   { what: 'Work height', how: 'drag the tab on the heights, or tap it and type' },
   { what: 'Fold a wall up', how: 'choose the wall, then one of its faces' },
+] as const;
+
+const BY_KEYS = [
+  { what: 'A cross', how: 'an arrow shows it and moves it; what it catches is said' },
+  { what: 'Longer, shorter', how: 'shift with an arrow, alt with an arrow; [ and ] change its step' },
+  { what: 'Next thing that way', how: 'Ctrl with an arrow' },
+  { what: 'Tap', how: 'Enter or space; with alt nothing is caught, with shift it is added to what is chosen' },
+  { what: 'Hold and drag', how: 'Ctrl and Enter holds, arrows drag, Enter lets go' },
+  { what: 'A length', how: 'type the figures, an arrow says which way, Enter lays it; Enter again ends the run' },
+  {
+    what: 'A rise or drop',
+    how: 'type another work height: the next place is at it; Enter at once makes only the upright',
+  },
+  { what: 'What is chosen', how: 'arrows move it, Delete takes it away, Escape lets go of it' },
+  { what: 'While walls are told', how: 'an arrow alone turns the wall; with shift, alt or Ctrl it moves the cross' },
+  {
+    what: 'The list of things',
+    how: 'arrows and Enter; space chooses several; Ctrl and Enter shows one on the drawing',
+  },
 ] as const;
 
 /** Keys, gestures, how the page looks, and the cautions that go before everything on it. */
@@ -44,31 +62,19 @@ export default function HelpSheet() {
           ))}
         </tbody>
       </table>
-      <h3>Keys</h3>
+      <h3>On the drawing, without a pointer</h3>
       <table className="key-table">
         <tbody>
-          {defaultKeys().map((k) => (
-            <tr key={sayKey(k)}>
-              <th scope="row">{k.label}</th>
-              <td>
-                <kbd>{sayKey(k)}</kbd>
-              </td>
+          {BY_KEYS.map((g) => (
+            <tr key={g.what}>
+              <th scope="row">{g.what}</th>
+              <td>{g.how}</td>
             </tr>
           ))}
-          <tr>
-            <th scope="row">print</th>
-            <td>
-              <kbd>Ctrl P</kbd>
-            </td>
-          </tr>
-          <tr>
-            <th scope="row">this page</th>
-            <td>
-              <kbd>?</kbd>
-            </td>
-          </tr>
         </tbody>
       </table>
+      <h3>Keys</h3>
+      <KeySettings />
     </Dialog>
   );
 }

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { isStaying } from '../a11y/asked.ts';
 import { openChapter, type SheetStop, screen } from '../app/screen.ts';
 import { isFocusLost } from '../app/use-focus-back.ts';
 import { usePhone } from '../app/use-phone.ts';
@@ -29,6 +30,7 @@ function useFollowSelection(): void {
   useEffect(() => {
     if (before.current === selection) return;
     before.current = selection;
+    if (isStaying()) return;
     const { chapter, finding } = screen.getState();
     if (finding !== null) return;
     if (selection.length > 0) screen.setState({ chapter: 'inspect' });

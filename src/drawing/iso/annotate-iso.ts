@@ -31,6 +31,8 @@ export interface IsoChoices {
 export interface IsoList extends Pick<DisplayList, 'box' | 'items'> {
   /** Lengths in view that found no free place at this scale. */
   readonly untold: number;
+  /** So many pipes are in view that nothing is written at them. */
+  readonly crowded: boolean;
 }
 
 const CLOSE = 30;
@@ -41,6 +43,8 @@ const NODE_MM = 0.5;
 const ITEM_MM = 1.9;
 /** With more lengths than this in view, one that has no room beside its leg is left out at once. */
 const MOST_LED = 150;
+/** With more pipes than this in view none of them could be read with words at it. */
+const MOST_TOLD = 600;
 
 const finenessOf = (k: number, medium: Medium): Fineness => {
   if (medium === 'sheet' || k <= CLOSE) return 'close';
@@ -84,23 +88,26 @@ export function annotateIso(drawing: IsoDrawing, choices: IsoChoices): IsoList {
   const add = (found: readonly { id: string; items: readonly Item[]; box: Box }[]): void => {
     for (const { id, items, box } of found) labels.push({ id, items, boxes: [box] });
   };
-  add(placeTags(tagLegs(fragments, paper, visible), paper, sizes, fineness, to, nodes));
+  const crowded = fragments.filter((f) => f.layer === 'run').length > MOST_TOLD;
   let untold = 0;
-  if (choices.lengths) {
-    const inView = drawing.lengths.filter((l) => shown({ box: boxAround([l.a, l.b]) }));
-    for (const length of inView) {
-      const placed = placeLength(length, sizes.dimension, paper, to, inView.length <= MOST_LED);
-      if (placed) labels.push(placed);
-      else untold += 1;
+  if (!crowded) {
+    add(placeTags(tagLegs(fragments, paper, visible), paper, sizes, fineness, to, nodes));
+    if (choices.lengths) {
+      const inView = drawing.lengths.filter((l) => shown({ box: boxAround([l.a, l.b]) }));
+      for (const length of inView) {
+        const placed = placeLength(length, sizes.dimension, paper, to, inView.length <= MOST_LED);
+        if (placed) labels.push(placed);
+        else untold += 1;
+      }
     }
+    add(drawing.levels.flatMap((level) => placeLevel(level, sizes.dimension, paper, to) ?? []));
+    add(placeFlags({ fragments, paper, to, sizes, fineness }, []).placed);
+    add(
+      rooms.flatMap((f) =>
+        f.wishes.flatMap((w) => (w.w === 'name' && placeName(f, { ...w, small: true }, sizes, paper, to)) || []),
+      ),
+    );
   }
-  add(drawing.levels.flatMap((level) => placeLevel(level, sizes.dimension, paper, to) ?? []));
-  add(placeFlags({ fragments, paper, to, sizes, fineness }, []).placed);
-  add(
-    rooms.flatMap((f) =>
-      f.wishes.flatMap((w) => (w.w === 'name' && placeName(f, { ...w, small: true }, sizes, paper, to)) || []),
-    ),
-  );
   const slants = drawing.legs.flatMap((leg) => {
     const fall = leg.runsDownhill || leg.map === 'stretches';
     const items = fall ? [] : slantPlane(drawing.plane.onAxes(leg.placeA.at), drawing.plane.onAxes(leg.placeB.at), k);
@@ -111,6 +118,7 @@ export function annotateIso(drawing: IsoDrawing, choices: IsoChoices): IsoList {
   return {
     box: all.length + taken.length > 0 ? union([...all.map((f) => f.box), ...taken]) : boxAround([]),
     untold,
+    crowded,
     items: [
       ...rooms.map((f) => ({ group: f.layer, id: f.id, items: f.items })),
       ...slants,

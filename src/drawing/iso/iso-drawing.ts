@@ -19,8 +19,6 @@ import type { IsoLength } from './place-length.ts';
 /** An isometric as it is at every scale: lines in mm of its plane, and what there is to be told of them. */
 export interface IsoDrawing {
   readonly plane: IsoPlane;
-  /** Degrees by which the house's own axes lie turned in the plan. */
-  readonly houseDeg: number;
   readonly fragments: readonly Fragment[];
   /** Floors of the rooms that pipes run through. */
   readonly rooms: readonly Fragment[];
@@ -90,8 +88,7 @@ function pointsOf(plan: Plan, alive: Alive, legs: readonly DrawnLeg[], plane: Is
 
 function draw(plan: Plan, chosen: Case, scope: IsoScope, quarter: Quarter): IsoDrawing {
   const alive = livesOf(plan, chosen);
-  const houseDeg = turnOfHouse(plan, alive);
-  const plane = isoPlane(quarter, houseDeg);
+  const plane = isoPlane(quarter, turnOfHouse(plan, alive));
   const legs = isoLegs(plan, alive, pipesOf(plan, alive, scope), plane);
   const pipes = isoPipes(plan, alive, legs);
   const points = pointsOf(plan, alive, legs, plane);
@@ -104,7 +101,6 @@ function draw(plan: Plan, chosen: Case, scope: IsoScope, quarter: Quarter): IsoD
   const drawn = [...points, ...pipes.fragments];
   return {
     plane,
-    houseDeg,
     fragments: drawn,
     rooms,
     legs,

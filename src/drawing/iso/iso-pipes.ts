@@ -6,6 +6,7 @@ import { itemFragment } from '../fragments/item.fragment.ts';
 import { itemsByNode } from '../fragments/item-fragments.ts';
 import { cornerMost, jointFragment } from '../fragments/joint.fragment.ts';
 import { legFragment } from '../fragments/leg.fragment.ts';
+import { remember } from '../memo/remember.ts';
 import { crossings } from '../pipes/crossings.ts';
 import { type DrawnLeg, drawnLegNow } from '../pipes/drawn-leg.ts';
 import { type Joint, jointOf } from '../pipes/joints.ts';
@@ -17,7 +18,12 @@ import type { Pipe } from './iso-scope.ts';
 export function isoLegs(plan: Plan, alive: Alive, pipes: readonly Pipe[], plane: IsoPlane): DrawnLeg[] {
   const legs = pipes.flatMap(({ map, record }) => {
     const state = stateOf(alive, map, record.id, false);
-    return (state && drawnLegNow(plan, map, record, state, plane)) ?? [];
+    if (!state) return [];
+    const key = `iso:${plane.quarter}`;
+    const drawn = remember(record, key, plan, [state, plane.houseDeg], (p) =>
+      drawnLegNow(p, map, record, state, plane),
+    );
+    return drawn ?? [];
   });
   const near = (l: DrawnLeg): number => l.readerA + l.readerB;
   const seen = (l: DrawnLeg): number => Number(l.map === 'legs');

@@ -11,6 +11,8 @@ export type Quarter = 0 | 1 | 2 | 3;
  */
 export interface IsoPlane {
   readonly quarter: Quarter;
+  /** Degrees by which the house's own axes lie turned in the plan. */
+  readonly houseDeg: number;
   at(p: Xyz): Vec;
   /** Nearer to the reader is more, in mm along the way the house is looked at. */
   toReader(p: Xyz): number;
@@ -30,6 +32,7 @@ export function isoPlane(quarter: Quarter, houseDeg = 0): IsoPlane {
   const onAxes = (p: Xyz): Xyz => ({ ...turned(p, way), z: p.z });
   return {
     quarter,
+    houseDeg,
     onAxes,
     at: (p) => flat(onAxes(p)),
     toReader(p) {

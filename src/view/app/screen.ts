@@ -2,6 +2,12 @@ import { createStore } from 'zustand/vanilla';
 
 /** What lies over the drawing. One at a time, so that Escape always knows what to close. */
 export type Over = 'words' | 'jobs' | 'print' | 'help' | 'more' | 'my-things' | 'flue-face' | 'sums' | null;
+/** What stands beside the plan, and what of the house it shows: a run, all that hangs on it, or everything. */
+export interface Beside {
+  readonly what: 'iso';
+  readonly scope: 'run' | 'system' | 'all';
+  readonly run: string | null;
+}
 /** How far the panel is pulled up on a phone. */
 export type SheetStop = 'low' | 'half' | 'full';
 
@@ -16,6 +22,11 @@ export interface ScreenState {
   readonly finding: string | null;
   /** Extra keys over the bench for what is in hand. */
   readonly tray: boolean;
+  readonly beside: Beside | null;
+  /** Where there is room for one of the two: it is the one beside the plan that shows. */
+  readonly besideUp: boolean;
+  /** Part of the drawing's width that the plan has while both show, of 100. */
+  readonly planShare: number;
   /** The hand that holds the tablet: panel and ribbon change sides with it. */
   readonly hand: 'left' | 'right';
   readonly undone: { readonly text: string; readonly undo: () => void } | null;
@@ -38,6 +49,9 @@ export const screen = createStore<ScreenState>(() => ({
   over: null,
   finding: null,
   tray: false,
+  beside: null,
+  besideUp: false,
+  planShare: 50,
   hand: 'right',
   undone: null,
 }));

@@ -1,13 +1,16 @@
 import { lazy, type PointerEvent, Suspense, useCallback, useEffect, useLayoutEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import type { View } from '../../drawing/display-list.ts';
+import type { Editor, Pane } from '../../editor/editor-api.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { sayFace } from '../a11y/say-face.ts';
-import { openFinding } from '../app/screen.ts';
-import { useEditor, useEditorState, useReport } from '../app/use-session.ts';
+import { openFinding, screen } from '../app/screen.ts';
+import { useEditor, useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
 import { takeKeptLook } from '../hands/put-place.ts';
 import { Icon } from '../look/icon.tsx';
+import { showBeside, useShows } from './beside.ts';
+import { BesideBar } from './beside-bar.tsx';
 import type { PaneName } from './draw-counts.ts';
 import { fitFace } from './fit-face.ts';
 import { FloorSwitch } from './floor-switch.tsx';
@@ -24,35 +27,85 @@ const GhostKey = lazy(() => import('../ghosts/ghost-key.tsx'));
 const TAP_PX = 8;
 const MARK_REACH_PX = 22;
 
-/** The drawing: the plan, and the face of a wall folded up out of it. */
+const IsoPane = lazy(() => import('../iso/iso-pane.tsx'));
+
+/** The drawing: the plan with the face of a wall folded up out of it, and what stands beside it. */
 export function Canvas() {
+  const stages = useRef<HTMLDivElement>(null);
+  const shows = useShows(useSize(stages));
+  const share = useScreen((s) => s.planShare);
+  const beside = useScreen((s) => s.beside !== null);
+  return (
+    <div className="stages" ref={stages} data-shows={shows}>
+      <div className="stage-plan" style={shows === 'both' ? { flexGrow: share } : undefined}>
+        <PlanPanes both={shows === 'both'} />
+      </div>
+      {shows === 'both' && <BesideBar />}
+      {(shows === 'both' || shows === 'beside') && (
+        <div className="stage-beside" style={shows === 'both' ? { flexGrow: 100 - share } : undefined}>
+          <Suspense fallback={null}>
+            <IsoPane />
+          </Suspense>
+        </div>
+      )}
+      {beside && shows !== 'both' && <PaneSwitch up={shows === 'beside'} />}
+    </div>
+  );
+}
+
+/** Where there is room for one only: which one. */
+function PaneSwitch({ up }: { readonly up: boolean }) {
+  return (
+    <button type="button" className="key pane-switch" onClick={() => screen.setState({ besideUp: !up })}>
+      {up ? 'Plan' : 'Isometric'}
+    </button>
+  );
+}
+
+function PlanPanes({ both }: { readonly both: boolean }) {
   const editor = useEditor();
   const face = useEditorState((s) => s.panes.face);
+  const beside = useScreen((s) => s.beside);
   useFittedFace(face?.view);
   return (
     <div className="panes" data-face={face !== null}>
       {face && (
         <>
-          <PaneBox name="face" />
+          <PaneBox name="face" both={both} />
           <FoldLine />
         </>
       )}
-      <PaneBox name="plan" />
+      <PaneBox name="plan" both={both} />
       {!face && (
         <>
           <ScaleBar />
           <FloorSwitch />
-          <div className="canvas-keys">
+        </>
+      )}
+      <div className="canvas-keys">
+        {!face && (
+          <>
             <HideWays />
             <Suspense fallback={null}>
               <GhostKey />
             </Suspense>
-            <button type="button" className="key slight" aria-label="Show all" onClick={() => editor.zoomToFit()}>
-              <Icon name="fit" size={22} />
-            </button>
-          </div>
-        </>
-      )}
+          </>
+        )}
+        {!beside && (
+          <button
+            type="button"
+            className="key slight"
+            onClick={() => showBeside({ what: 'iso', scope: 'all', run: null })}
+          >
+            Isometric
+          </button>
+        )}
+        {!face && (
+          <button type="button" className="key slight" aria-label="Show all" onClick={() => editor.zoomToFit()}>
+            <Icon name="fit" size={22} />
+          </button>
+        )}
+      </div>
     </div>
   );
 }
@@ -83,9 +136,19 @@ function useFittedFace(view: View | undefined): void {
   }, [editor, view]);
 }
 
+/** A plan that gives up half of its width, or has it back, shows as much of the house across as before; a face is fitted. */
+function keepAcross(editor: Editor, before: Pane, width: number): void {
+  const { face, plan } = editor.store.getState().panes;
+  if (face) {
+    requestAnimationFrame(() => fitFace(editor));
+    return;
+  }
+  editor.setCamera('plan', { ...plan.camera, mmPerPx: (before.camera.mmPerPx * before.width) / width });
+}
+
 const wallWord = (plan: Plan, wall: string): string => plan.walls[wall]?.construction || 'wall';
 
-function PaneBox({ name }: { readonly name: PaneName }) {
+function PaneBox({ name, both }: { readonly name: PaneName; readonly both: boolean }) {
   const editor = useEditor();
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box);
@@ -96,14 +159,22 @@ function PaneBox({ name }: { readonly name: PaneName }) {
     return `Drawing: plan of ${view ? (s.plan.storeys[view.storey]?.name ?? 'the floor') : 'the floor'}`;
   });
   const fitted = useRef(false);
+  const was = useRef(both);
   const tap = useMarkTaps(name);
   useLayoutEffect(() => {
     if (size.width === 0 || size.height === 0) return;
+    const before = editor.store.getState().panes[name];
     editor.resizePane(name, size.width, size.height);
-    if (fitted.current) return;
+    if (fitted.current) {
+      if (was.current === both || before?.width === size.width) return;
+      was.current = both;
+      if (name === 'plan' && before) keepAcross(editor, before, size.width);
+      return;
+    }
+    was.current = both;
     fitted.current = true;
     if (name === 'plan' && !takeKeptLook(editor, name)) editor.zoomToFit();
-  }, [editor, name, size]);
+  }, [editor, name, size, both]);
   const ready = pane !== null && size.width > 0 && pane.width === size.width && pane.height === size.height;
   return (
     <div className={`pane pane-${name}`} ref={box} onPointerDown={tap.down} onPointerUp={tap.up}>

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { lengthBetween } from '../../../geometry/places.ts';
 import { useEditor, useEditorState, useReport } from '../../app/use-session.ts';
 import { RadioKeys } from '../../look/radio-keys.tsx';
+import { SeeIsometric } from '../../stage/see-isometric.tsx';
 import { sayLength } from '../runs-chapter.tsx';
 import { DeleteKey } from './delete-key.tsx';
 import { FateKeys } from './fate-keys.tsx';
@@ -83,6 +84,7 @@ export function InspectLeg({ id }: { readonly id: string }) {
         <button type="button" className="key slight" onClick={() => editor.select([{ map: 'runs', id: run.id }])}>
           Choose the whole run
         </button>
+        <SeeIsometric run={run.id} />
         <DeleteKey of={{ map: 'legs', id }} word="leg" />
       </div>
     </>

@@ -3,6 +3,7 @@ import { services } from '../../../catalogue/services.ts';
 import { tubeKinds } from '../../../catalogue/tubes.ts';
 import type { Joining } from '../../../plan/records/pipework.ts';
 import { useEditorState, useReport } from '../../app/use-session.ts';
+import { SeeIsometric } from '../../stage/see-isometric.tsx';
 import { sayWithUnit } from '../rows/figures.ts';
 import { RunWorkings } from '../run-workings.tsx';
 import { ServiceTag } from '../service-tag.tsx';
@@ -69,6 +70,7 @@ export function InspectRun({ id }: { readonly id: string }) {
       <TextBox label="Name" value={run.name} disabled={disabled} onSet={(name) => set({ name })} />
       <FateKeys id={id} surveyed={run.option === null} />
       <div className="key-row end-keys">
+        <SeeIsometric run={id} />
         <DeleteKey of={{ map: 'runs', id }} word="run" />
       </div>
     </>

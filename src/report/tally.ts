@@ -1,4 +1,4 @@
-import type { Case } from '../plan/plan.ts';
+import type { Case, Plan } from '../plan/plan.ts';
 import { type Quantity, sayQuantity } from './quantity.ts';
 import type { State } from './section.ts';
 
@@ -112,4 +112,10 @@ export interface Difference {
   /** What it is in either case: runs, points, walls, openings, voids, items. */
   readonly before: readonly string[];
   readonly after: readonly string[];
+}
+
+/** The port through which a comparison reaches the engine: the figures of one case, and what differs between two. */
+export interface Comparer {
+  readonly tally: (plan: Plan, chosen: Case) => Promise<Tally>;
+  readonly differences: (plan: Plan, from: Case, to: Case) => Promise<readonly Difference[]>;
 }

@@ -1,6 +1,7 @@
 import type { Case, Plan } from '../plan/plan.ts';
 import type { Report } from '../report/report.ts';
 import type { SumAnswer, SumCard } from '../report/sum-card.ts';
+import type { Difference, Tally } from '../report/tally.ts';
 
 export interface Ask {
   readonly n: number;
@@ -21,3 +22,15 @@ export type SumsAsk =
 export type SumsAnswer =
   | { readonly n: number; readonly cards: readonly SumCard[] }
   | { readonly n: number; readonly answer: SumAnswer };
+
+/** For a comparison: the figures of one case, or what differs between two. */
+export type CompareAsk = { readonly n: number; readonly plan: Plan } & (
+  | { readonly compare: 'tally'; readonly chosen: Case }
+  | { readonly compare: 'differences'; readonly from: Case; readonly to: Case }
+);
+
+export type CompareAnswer = { readonly n: number } & (
+  | { readonly tally: Tally }
+  | { readonly differences: readonly Difference[] }
+  | { readonly why: string }
+);

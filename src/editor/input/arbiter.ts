@@ -32,7 +32,7 @@ const MAIN = 1;
 const SIDE = 2;
 const MIDDLE = 4;
 /** A hand rests on the glass beside the pen; for this long after the pen was near, touches only pan. */
-const PEN_STAYS_MS = 60_000;
+export const PEN_STAYS_MS = 60_000;
 const AS_IT_COMES: HandTold = { pen: 'auto', gloves: false };
 
 const middle = (a: PointerInput, b: PointerInput): Vec => [(a.x + b.x) / 2, (a.y + b.y) / 2];

@@ -7,6 +7,7 @@ import type { StorePort } from '../../files/store/store-port.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Evaluator } from '../../report/report.ts';
 import { startEvaluator } from '../../worker/evaluator.ts';
+import { handSettings } from '../hands/hand-settings.ts';
 import { keepPlace } from '../hands/keep-place.ts';
 import { readPlace } from '../hands/kept-place.ts';
 import { putPlace } from '../hands/put-place.ts';
@@ -85,6 +86,7 @@ async function put({ plan, soFar, readOnly, claim: own, port }: ToOpen): Promise
       await openStored(now.id, again.mine ? again : await again.takeOver());
     },
   });
+  session.editor.setPenUse(handSettings.getState().pen);
   const place = soFar === null ? null : readPlace(plan.id);
   if (place) putPlace(session.editor, place);
   stopKeepingPlace = keepPlace(session, soFar !== null);

@@ -3,6 +3,12 @@ import { storeyOf } from '../../editor/panes.ts';
 import type { Case } from '../../plan/plan.ts';
 import type { ScreenState } from '../app/screen.ts';
 
+/** What of the page is open. */
+export type KeptPage = Pick<
+  ScreenState,
+  'chapter' | 'folded' | 'sheetStop' | 'finding' | 'beside' | 'besideUp' | 'planShare'
+>;
+
 /** Where somebody was in a job: what was looked at and what was in hand. It belongs to the device, never to the file. */
 export interface KeptPlace {
   readonly form: 1;
@@ -18,7 +24,7 @@ export interface KeptPlace {
   readonly tool: string;
   readonly inHand: InHand;
   readonly selection: readonly Selected[];
-  readonly page: Pick<ScreenState, 'chapter' | 'folded' | 'sheetStop' | 'finding'>;
+  readonly page: KeptPage;
 }
 
 const PREFIX = 'kickset.place.';
@@ -31,7 +37,7 @@ const MOST_CHOSEN = 200;
 export function placeOf(state: EditorState, page: ScreenState, at: number): KeptPlace {
   const { panes, chosen, tool, inHand, selection } = state;
   const view = panes.face?.view;
-  const { chapter, folded, sheetStop, finding } = page;
+  const { chapter, folded, sheetStop, finding, beside, besideUp, planShare } = page;
   return {
     form: FORM,
     at,
@@ -44,7 +50,7 @@ export function placeOf(state: EditorState, page: ScreenState, at: number): Kept
     tool,
     inHand,
     selection: selection.length > MOST_CHOSEN ? [] : selection,
-    page: { chapter, folded, sheetStop, finding },
+    page: { chapter, folded, sheetStop, finding, beside, besideUp, planShare },
   };
 }
 

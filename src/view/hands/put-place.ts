@@ -72,6 +72,14 @@ function putPanes(editor: Editor, place: KeptPlace): void {
  * sense at all leaves the job as it opens.
  */
 export function putPlace(editor: Editor, place: KeptPlace): void {
+  try {
+    put(editor, place);
+  } catch {
+    // Written by another edition of this page: it opens as if it had not been left.
+  }
+}
+
+function put(editor: Editor, place: KeptPlace): void {
   const { plan } = editor.store.getState();
   const { chosen, tool, page } = place;
   if (chosen.when === 'before' || (chosen.option !== null && plan.options[chosen.option])) editor.setCase(chosen);
@@ -79,5 +87,7 @@ export function putPlace(editor: Editor, place: KeptPlace): void {
   if (toolsInOrder().some((t) => t.id === tool)) editor.setTool(tool);
   editor.setInHand(livingInHand(plan, editor.store.getState().inHand, place.inHand));
   editor.select(livingChoice(plan, place.selection));
-  screen.setState(page);
+  const { beside } = page;
+  const gone = beside?.run !== undefined && beside.run !== null && !plan.runs[beside.run];
+  screen.setState(gone ? { ...page, beside: null, besideUp: false } : page);
 }

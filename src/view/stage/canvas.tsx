@@ -21,6 +21,7 @@ import { reachShown, useReachChapterOpen } from './reach-shown.ts';
 import { ScaleBar } from './scale-bar.tsx';
 import './stage.css';
 
+const Hands = lazy(() => import('../hands/hands.tsx'));
 const GhostKey = lazy(() => import('../ghosts/ghost-key.tsx'));
 
 /** A press is a tap on a mark while it is lifted within this of where it went down. */
@@ -106,6 +107,9 @@ function PlanPanes({ both }: { readonly both: boolean }) {
           </button>
         )}
       </div>
+      <Suspense fallback={null}>
+        <Hands />
+      </Suspense>
     </div>
   );
 }

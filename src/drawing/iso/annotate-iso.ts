@@ -41,8 +41,9 @@ const EDGE_MM = 0.6;
 /** Kept free about every end and corner, and about what stands in line, mm of paper. */
 const NODE_MM = 0.5;
 const ITEM_MM = 1.9;
-/** With more lengths than this in view, one that has no room beside its leg is left out at once. */
+/** With more lengths than this in view, or at a smaller scale, one that has no room beside its leg is left out at once. */
 const MOST_LED = 150;
+const LED_FROM = 75;
 /** With more pipes than this in view none of them could be read with words at it. */
 const MOST_TOLD = 600;
 
@@ -94,8 +95,9 @@ export function annotateIso(drawing: IsoDrawing, choices: IsoChoices): IsoList {
     add(placeTags(tagLegs(fragments, paper, visible), paper, sizes, fineness, to, nodes));
     if (choices.lengths) {
       const inView = drawing.lengths.filter((l) => shown({ box: boxAround([l.a, l.b]) }));
+      const led = inView.length <= MOST_LED && (medium === 'sheet' || k <= LED_FROM);
       for (const length of inView) {
-        const placed = placeLength(length, sizes.dimension, paper, to, inView.length <= MOST_LED);
+        const placed = placeLength(length, sizes.dimension, paper, to, led);
         if (placed) labels.push(placed);
         else untold += 1;
       }

@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import { storedShare } from '../stage/plan-share.ts';
 
 /** What lies over the drawing. One at a time, so that Escape always knows what to close. */
 export type Over = 'words' | 'jobs' | 'print' | 'help' | 'more' | 'my-things' | 'flue-face' | 'sums' | null;
@@ -58,7 +59,7 @@ export const screen = createStore<ScreenState>(() => ({
 
 /** Reads what the device keeps of the layout, and folds the panel where there is little room. */
 export function startScreen(): void {
-  screen.setState({ hand: storedHand(), folded: innerWidth >= 700 && innerWidth <= 1020 });
+  screen.setState({ hand: storedHand(), planShare: storedShare(), folded: innerWidth >= 700 && innerWidth <= 1020 });
 }
 
 export function chooseHand(hand: 'left' | 'right'): void {

@@ -7,7 +7,7 @@ const FURTHEST_MM_PER_PX = 400;
 /** What is fitted is never brought nearer than this: a short piece stays a short piece. */
 const FIT_MM_PER_PX = 1.5;
 /** Kept free about what is fitted, for words: left and right, over and under, px. */
-const ROOM: Vec = [64, 86];
+const ROOM: Vec = [36, 84];
 
 const held = (mmPerPx: number): number => Math.min(FURTHEST_MM_PER_PX, Math.max(NEAREST_MM_PER_PX, mmPerPx));
 

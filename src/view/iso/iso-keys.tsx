@@ -5,7 +5,7 @@ import { closeBeside, showBeside } from '../stage/beside.ts';
 import { isoView, turnIso } from './iso-view.ts';
 
 const SCOPES = [
-  { scope: 'run', label: 'Run' },
+  { scope: 'run', label: 'One run' },
   { scope: 'system', label: 'System' },
   { scope: 'all', label: 'All' },
 ] as const;

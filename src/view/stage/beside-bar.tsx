@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import { useScreen } from '../app/use-session.ts';
-import { LEAST_SHARE, MOST_SHARE, setShare } from './beside.ts';
+import { setShare } from './beside.ts';
+import { LEAST_SHARE, MOST_SHARE } from './plan-share.ts';
 
 const STEP = 5;
 const KEYS: Readonly<Record<string, (share: number) => number>> = {

@@ -1,32 +1,10 @@
 import { type Beside, screen } from '../app/screen.ts';
 import { useScreen } from '../app/use-session.ts';
-
-/** Least and most of the drawing's width that the plan has while something stands beside it, in parts of 100. */
-export const LEAST_SHARE = 25;
-export const MOST_SHARE = 75;
-
-const KEY = 'kickset.plan-share';
-const EVEN = 50;
-
-const within = (share: number): number => Math.min(MOST_SHARE, Math.max(LEAST_SHARE, Math.round(share)));
-
-/** What the device keeps of how the panes are parted. */
-export function storedShare(): number {
-  try {
-    const kept = Number(localStorage.getItem(KEY) ?? EVEN);
-    return Number.isFinite(kept) ? within(kept) : EVEN;
-  } catch {
-    return EVEN;
-  }
-}
+import { keepShare, shareWithin } from './plan-share.ts';
 
 export function setShare(share: number): void {
-  const planShare = within(share);
-  try {
-    localStorage.setItem(KEY, String(planShare));
-  } catch {
-    // It holds until the page is closed.
-  }
+  const planShare = shareWithin(share);
+  keepShare(planShare);
   screen.setState({ planShare });
 }
 

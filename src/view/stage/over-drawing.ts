@@ -13,14 +13,14 @@ interface Over {
   readonly height: number;
 }
 
-/** What stands over a plan: scale bar, and the key that shows all. Labels keep off these. */
+/** What stands over a plan: scale bar, and the keys at the lower right, in a row or one over the other. Labels keep off these. */
 const WIDE: readonly Over[] = [
   { left: 20, bottom: 8, width: 360, height: 46 },
-  { right: 16, bottom: 6, width: 62, height: 62 },
+  { right: 16, bottom: 6, width: 290, height: 56 },
 ];
 const NARROW: readonly Over[] = [
   { left: 8, bottom: 6, width: 230, height: 42 },
-  { right: 4, bottom: 6, width: 62, height: 62 },
+  { right: 4, bottom: 6, width: 122, height: 164 },
 ];
 /** The handle of the panel at the right edge: half way down the drawing, or as far below as a panel that goes past the bench takes it. */
 const HANDLE = { width: 18, over: 33, under: 67 };

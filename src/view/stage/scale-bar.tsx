@@ -4,7 +4,7 @@ import { useEditorState } from '../app/use-session.ts';
 const STEPS_MM = [50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000] as const;
 const MOST_PX = 90;
 /** In a narrow drawing the bar is shorter and the floor is not named: the key beside it needs the room. */
-export const NARROW_PX = 480;
+export const NARROW_PX = 660;
 
 interface Props {
   /** On the fold under a wall: one measure for the face and the plan, and north as the house lies turned under it. */

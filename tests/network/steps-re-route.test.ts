@@ -29,7 +29,7 @@ function route(option: string | null = 'o', slope = 0): Plan {
     [2000, 2000],
     [3000, 2000],
   ] as const;
-  xy.forEach(([x, y], i) => h.node(`n${i + 1}`, [x, y, 2000 - (i + 1) * 1000 * slope], { option }));
+  for (const [i, [x, y]] of xy.entries()) h.node(`n${i + 1}`, [x, y, 2000 - (i + 1) * 1000 * slope], { option });
   h.line('r', ['n0', 'n1', 'n2', 'n3', 'n4', 'n5'], { option });
   h.plan.legs.r2!.tube = COPPER_15;
   h.item('valve', 'n3', 'isolation-valve');

@@ -5,8 +5,7 @@ import type { HeightRef, Xy } from '../plan/records/parts.ts';
 import type { DisplayList, Item } from './display-list.ts';
 import { boxAround, pointsOf } from './fragments/fragment.ts';
 import { type Medium, TEXT_MM } from './look/tokens.ts';
-import { drawnLeg } from './pipes/drawn-leg.ts';
-import { planPlane } from './pipes/plane.ts';
+import { type RibbonBar, ribbonBars } from './ribbon/ribbon-bars.ts';
 import { fitLabels, fitsLeft, gatherRuns, type LevelLabel, labelItems } from './ribbon/ribbon-labels.ts';
 import { unroll } from './ribbon/ribbon-run.ts';
 import { bar, sectionItems, voidsAtPlace } from './ribbon/ribbon-section.ts';
@@ -25,11 +24,15 @@ export interface RibbonOptions {
   readonly at: Xy | null;
   /** The chosen run, unrolled. */
   readonly run: string | null;
+  /** The chosen leg of it, where one is. */
+  readonly leg?: string | null;
   /** Width of the section in mm of the plane: it starts at x = 0, figures stand left of it. */
   readonly widthMm: number;
   readonly mmPerPaperMm: number;
   /** Room for figures left of the section, in mm of paper: what is longer says less. Left out: as much as they want. */
   readonly labelRoomMm?: number;
+  /** It is pulled out: the chosen run is drawn elsewhere, at its length. */
+  readonly long?: boolean;
   /** Left out: a screen. */
   readonly medium?: Medium;
   /** Usual heights in this storey, from the table of assumed heights: skirting, worktop… */
@@ -40,28 +43,21 @@ export interface Ribbon {
   readonly list: DisplayList;
   /** Lowest first. */
   readonly levels: readonly RibbonLevel[];
+  /** Runs with a level piece on this floor, lowest first; the chosen one among them. */
+  readonly bars: readonly RibbonBar[];
 }
 
 const EMPTY_BOX = { minX: 0, minY: 0, maxX: 0, maxY: 0 };
 
-/** Every other run of the storey by its longest level leg. */
-function otherRuns(plan: Plan, network: Network, options: RibbonOptions): { z: number; letters: string; item: Item }[] {
-  const plane = planPlane(options.storey);
-  const longest = new Map<string, NonNullable<ReturnType<typeof drawnLeg>>>();
-  for (const leg of Object.values(plan.legs)) {
-    const edge = network.edges.get(leg.id);
-    if (!edge || leg.run === options.run) continue;
-    const drawn = drawnLeg(plan, 'legs', leg, edge.state, plane);
-    if (!drawn || drawn.endOn || drawn.placeA.storey !== options.storey) continue;
-    if (Math.abs(drawn.readerA - drawn.readerB) > 1) continue;
-    const before = longest.get(leg.run);
-    if (!before || drawn.lengthMm > before.lengthMm) longest.set(leg.run, drawn);
-  }
-  return [...longest.values()].map((leg) => ({
-    z: leg.readerA,
-    letters: leg.letters,
-    item: bar(leg.readerA, 0, options.widthMm, leg.style),
-  }));
+/** Where a bar lies across the ribbon: one that passes here from side to side, one that runs elsewhere is a stub. */
+const ELSEWHERE = 0.6;
+
+/** In the long section the other runs keep to its edge: the chosen one has the rest. */
+const AT_EDGE = 0.07;
+
+function barItem(b: RibbonBar, widthMm: number, atEdge: boolean): Item {
+  if (atEdge) return bar(b.z, 0, widthMm * AT_EDGE, b.style);
+  return bar(b.z, b.here ? 0 : widthMm * ELSEWHERE, widthMm, b.style);
 }
 
 /** Heights to take up: floor and ceiling, voids at the place, the usual ones, connections of the chosen run. */
@@ -111,13 +107,13 @@ function levelsOf(
 
 /**
  * The heights of a storey as a true vertical section: x in mm of the plane from 0 to `widthMm`, y the height above the
- * datum. The chosen run is unrolled across it, other runs are short bars with tag and height. Empty where the storey is
- * gone. Levels are what can be tapped, whether or not their figure found room.
+ * datum. The chosen run is unrolled across it, other runs are short bars with tag and height, those that only run elsewhere
+ * on the floor stubs. Empty where the storey is gone. Levels are what can be tapped, whether or not their figure found room.
  */
 export function ribbon(plan: Plan, network: Network, options: RibbonOptions): Ribbon {
   const view = { kind: 'plan', storey: options.storey } as const;
   const storey = plan.storeys[options.storey];
-  if (!storey) return { list: { view, box: EMPTY_BOX, items: [] }, levels: [] };
+  if (!storey) return { list: { view, box: EMPTY_BOX, items: [] }, levels: [], bars: [] };
   const { widthMm: width, mmPerPaperMm: k } = options;
   const ceiling = storey.floorMm + storey.ceilingMm;
   const above = Object.values(plan.storeys)
@@ -127,8 +123,10 @@ export function ribbon(plan: Plan, network: Network, options: RibbonOptions): Ri
   const over = above ?? ceiling + storey.buildUpMm;
   const voids = voidsAtPlace(plan, options.storey, options.at, network.alive);
   const section = sectionItems(plan, options.storey, voids, 0, width, over);
-  const others = otherRuns(plan, network, options);
-  const chosen = options.run === null ? undefined : unroll(plan, network, options.run, width * 0.12, width * 0.88);
+  const bars = ribbonBars(plan, network, options);
+  const others = bars.filter((b) => !b.chosen);
+  const chosen =
+    options.run === null || options.long ? undefined : unroll(plan, network, options.run, width * 0.12, width * 0.88);
   const figure = (z: number): string => levelMark(plan, z, options.storey);
   const house: LevelLabel[] = [storey.floorMm, ceiling, over, ...voids.flatMap((v) => [v.bottom, v.top])].map((z) => ({
     z,
@@ -149,10 +147,14 @@ export function ribbon(plan: Plan, network: Network, options: RibbonOptions): Ri
   ];
   const items = [
     { group: 'ground' as const, id: 'section', items: section },
-    { group: 'run' as const, id: 'others', items: others.map((o) => o.item) },
+    ...others.map((b) => ({
+      group: 'run' as const,
+      id: b.run,
+      items: [barItem(b, width, options.long === true && options.run !== null)],
+    })),
     { group: 'run' as const, id: options.run ?? 'none', items: chosen?.items ?? [] },
     { group: 'label' as const, id: 'levels', items: labelItems(fitLabels(labels, text, k), 0) },
   ];
   const box = boxAround(items.flatMap((g) => g.items.flatMap((item) => pointsOf(item))));
-  return { list: { view, box, items }, levels: levelsOf(plan, network, options, voids) };
+  return { list: { view, box, items }, levels: levelsOf(plan, network, options, voids), bars };
 }

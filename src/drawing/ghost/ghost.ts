@@ -3,8 +3,11 @@ import type { Fragment, Item, LineStyle, PainterGroup } from '../display-list.ts
 /** What is shown of something that is not here: its building, its things and its pipes. */
 const GROUPS: ReadonlySet<PainterGroup> = new Set(['wall', 'opening', 'point', 'run', 'item']);
 
-/** One hairline in one tint, unbroken: no beat of a service, no weight of a state, nothing hollow. */
-const FAINT: LineStyle = { ink: 'ink3', pen: 0.18, dash: [], fit: false };
+/**
+ * One hairline in one tint and one grain, finer than the beat of any pipe and than any hidden edge: no service, no state,
+ * nothing hollow, and no leader or dimension can be taken for it.
+ */
+const FAINT: LineStyle = { ink: 'ink3', pen: 0.25, dash: [0.45, 0.6], fit: false };
 
 /** Where a pipe comes up or goes down: the one mark that matters to the floor over or under it. */
 const UPRIGHTS: ReadonlySet<string> = new Set(['rise', 'drop']);

@@ -3,11 +3,17 @@ import { nodePlace } from '../../geometry/places.ts';
 import type { Network } from '../../network/network.ts';
 import { orderedLegs } from '../../network/runs.ts';
 import type { Plan } from '../../plan/plan.ts';
+import type { Xyz } from '../../plan/records/parts.ts';
 import type { Item, LineStyle, Vec } from '../display-list.ts';
 import { legStyle } from '../pipes/leg-style.ts';
 
 /** A piece of a run as it lies unrolled: how far along it starts and ends, and at what heights. */
-interface Piece {
+export interface UnrolledPiece {
+  readonly edge: string;
+  readonly kind: 'leg' | 'stretch';
+  /** Where it comes from and goes to, as the run is told. */
+  readonly vertices: readonly [string, string];
+  readonly places: readonly [Xyz, Xyz];
   readonly from: Vec;
   readonly upTo: Vec;
   readonly style: LineStyle;
@@ -22,12 +28,12 @@ export interface Unrolled {
 const STRAIGHT_UP_MM = 0.5;
 
 /** The run from its source to its end: along it is distance in plan, up it is height. Legs without a place are left out. */
-function pieces(plan: Plan, network: Network, runId: string): Piece[] {
+export function unrolledPieces(plan: Plan, network: Network, runId: string): UnrolledPiece[] {
   const run = plan.runs[runId];
   if (!run) return [];
   const service = services.get(run.service)?.style ?? run.service;
   let along = 0;
-  return orderedLegs(network, runId).steps.flatMap(({ edge, from }): Piece[] => {
+  return orderedLegs(network, runId).steps.flatMap(({ edge, from, to }): UnrolledPiece[] => {
     const pipe = plan.legs[edge] ?? plan.stretches[edge];
     const known = network.edges.get(edge);
     if (!pipe || !known) return [];
@@ -42,7 +48,17 @@ function pieces(plan: Plan, network: Network, runId: string): Piece[] {
     along += flat;
     const hollow = known.sureness === 'assumed';
     const style = legStyle(service, known.state, hollow, known.kind === 'stretch');
-    return [{ from: [start, a.z], upTo: [along, b.z], style }];
+    return [
+      {
+        edge,
+        kind: known.kind,
+        vertices: [from, to],
+        places: [a, b],
+        from: [start, a.z],
+        upTo: [along, b.z],
+        style,
+      },
+    ];
   });
 }
 
@@ -51,7 +67,7 @@ function pieces(plan: Plan, network: Network, runId: string): Piece[] {
  * drop shows; a run that only rises stands in the middle.
  */
 export function unroll(plan: Plan, network: Network, runId: string, left: number, right: number): Unrolled {
-  const all = pieces(plan, network, runId);
+  const all = unrolledPieces(plan, network, runId);
   const length = Math.max(0, ...all.map((p) => p.upTo[0]));
   const at = ([s, z]: Vec): Vec => [
     length < STRAIGHT_UP_MM ? (left + right) / 2 : left + (s / length) * (right - left),

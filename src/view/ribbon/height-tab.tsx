@@ -1,6 +1,7 @@
 import { type KeyboardEvent, lazy, type PointerEvent, Suspense, useCallback, useRef, useState } from 'react';
 import type { RibbonLevel } from '../../drawing/ribbon.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
+import { besideRibbon } from './beside-ribbon.ts';
 import { CATCH_PX, heightAt, type StoreyHeights, sayWorkHeight } from './levels.ts';
 import type { RibbonScale } from './ribbon-scale.ts';
 
@@ -9,7 +10,6 @@ const HeightBox = lazy(() => import('./height-box.tsx'));
 const STEPS: Readonly<Record<string, number>> = { ArrowUp: 10, ArrowDown: -10, PageUp: 100, PageDown: -100 };
 /** A press that goes no further is a tap. */
 const TAP_PX = 4;
-const GAP_PX = 8;
 const BOX_PX = 440;
 const TOP_PX = 60;
 
@@ -20,14 +20,6 @@ interface Props {
   readonly z: number;
   readonly storey: string;
   readonly height: number;
-}
-
-/** Beside the ribbon, on the side of the drawing, at a height of the page that leaves room for it. */
-function besideRibbon(tab: HTMLElement | null, top: number): { left?: number; right?: number; top: number } {
-  const ribbon = tab?.closest('.ribbon')?.getBoundingClientRect();
-  const right = ribbon !== undefined && ribbon.left > innerWidth / 2;
-  const side = right ? { right: innerWidth - ribbon.left + GAP_PX } : { left: (ribbon?.right ?? 0) + GAP_PX };
-  return { ...side, top };
 }
 
 /** The work height: dragged, stepped with keys, or typed after a tap. It is a place, so that it follows a new measurement. */

@@ -1,5 +1,6 @@
 import type { Storey } from '../../plan/records/building.ts';
 import { useEditorState } from '../app/use-session.ts';
+import { CopyUpward } from '../many/copy-upward.tsx';
 import { NumberBox } from '../panels/inspect/number-box.tsx';
 import { TextBox } from '../panels/inspect/text-box.tsx';
 import { useChange } from '../panels/inspect/use-change.ts';
@@ -7,9 +8,16 @@ import { useChange } from '../panels/inspect/use-change.ts';
 /** The floors of the house, the highest first. */
 export function FloorsPart() {
   const storeys = useEditorState((s) => s.plan.storeys);
-  return Object.values(storeys)
-    .sort((a, b) => b.floorMm - a.floorMm)
-    .map((s) => <Floor key={s.id} storey={s} />);
+  return (
+    <>
+      {Object.values(storeys)
+        .sort((a, b) => b.floorMm - a.floorMm)
+        .map((s) => (
+          <Floor key={s.id} storey={s} />
+        ))}
+      <CopyUpward />
+    </>
+  );
 }
 
 function Floor({ storey }: { readonly storey: Storey }) {

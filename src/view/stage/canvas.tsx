@@ -22,6 +22,8 @@ import { ScaleBar } from './scale-bar.tsx';
 import './stage.css';
 
 const Hands = lazy(() => import('../hands/hands.tsx'));
+const SeveralKey = lazy(() => import('../many/several-key.tsx'));
+const SeveralBar = lazy(() => import('../many/several-key.tsx').then((m) => ({ default: m.SeveralBar })));
 const GhostKey = lazy(() => import('../ghosts/ghost-key.tsx'));
 
 /** A press is a tap on a mark while it is lifted within this of where it went down. */
@@ -84,6 +86,9 @@ function PlanPanes({ both }: { readonly both: boolean }) {
         </>
       )}
       <div className="canvas-keys">
+        <Suspense fallback={null}>
+          <SeveralKey />
+        </Suspense>
         {!face && (
           <>
             <HideWays />
@@ -109,6 +114,7 @@ function PlanPanes({ both }: { readonly both: boolean }) {
       </div>
       <Suspense fallback={null}>
         <Hands />
+        <SeveralBar />
       </Suspense>
     </div>
   );

@@ -1,6 +1,8 @@
 import type { ComponentType } from 'react';
 import type { Selected } from '../../../editor/editor-api.ts';
 import { useEditor, useEditorState } from '../../app/use-session.ts';
+import { ManyForm } from '../../many/many-form.tsx';
+import { MovePart } from '../../many/move-part.tsx';
 import { InspectPhoto } from '../../photos/inspect-photo.tsx';
 import { nameOf } from '../name-of.ts';
 import { InspectGround } from './inspect-ground.tsx';
@@ -61,17 +63,12 @@ export function Inspect() {
         </fieldset>
       )}
       {others.length > 0 ? (
-        <ul className="things">
-          {selection.map((s) => (
-            <li key={`${s.map}${s.id}`}>
-              <button type="button" className="thing" onClick={() => editor.select([s])}>
-                <span className="thing-name">{nameOf(plan, s)}</span>
-              </button>
-            </li>
-          ))}
-        </ul>
+        <ManyForm things={selection} />
       ) : (
-        <Form key={first.id} id={first.id} />
+        <>
+          <Form key={first.id} id={first.id} />
+          <MovePart things={selection} />
+        </>
       )}
     </div>
   );

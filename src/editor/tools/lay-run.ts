@@ -1,4 +1,5 @@
 import { partOf } from '../../catalogue/point-kinds.ts';
+import { services } from '../../catalogue/services.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import type { HeightRef } from '../../plan/records/parts.ts';
 import { legsAt, servicesAt } from '../commands/legs-at.ts';
@@ -118,6 +119,7 @@ export function takeEnd(ctx: Ctx): string | undefined {
   }
   memory.run = run.id;
   memory.ends = [end];
+  ctx.say(`${services.get(run.service)?.label ?? run.service} run goes on: tap its end or the next corner.`);
   showRun(ctx);
   return 'aiming';
 }

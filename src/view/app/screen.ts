@@ -1,8 +1,9 @@
 import { createStore } from 'zustand/vanilla';
+import { storedGloves } from '../help/stored-gloves.ts';
 import { storedShare } from '../stage/plan-share.ts';
 
 /** What lies over the drawing. One at a time, so that Escape always knows what to close. */
-export type Over = 'words' | 'jobs' | 'print' | 'help' | 'more' | 'my-things' | 'flue-face' | 'sums' | null;
+export type Over = 'words' | 'jobs' | 'print' | 'help' | 'more' | 'my-things' | 'flue-face' | 'sums' | 'options' | null;
 /** What stands beside the plan, and what of the house it shows: a run, all that hangs on it, or everything. */
 export interface Beside {
   readonly what: 'iso';
@@ -59,6 +60,7 @@ export const screen = createStore<ScreenState>(() => ({
 
 /** Reads what the device keeps of the layout, and folds the panel where there is little room. */
 export function startScreen(): void {
+  document.documentElement.dataset.gloves = storedGloves() ? 'yes' : 'no';
   screen.setState({ hand: storedHand(), planShare: storedShare(), folded: innerWidth >= 700 && innerWidth <= 1020 });
 }
 

@@ -1,10 +1,11 @@
 import { openChapter, screen, setOver } from '../app/screen.ts';
 import { usePhone } from '../app/use-phone.ts';
-import { useEditor, useEditorState, useScreen } from '../app/use-session.ts';
+import { useEditor, useEditorState } from '../app/use-session.ts';
+import { usePenDraws } from '../hands/use-pen-draws.ts';
 import { useToolLetter } from '../help/key-table.ts';
 import { Icon } from '../look/icon.tsx';
 import { inHandWords } from './in-hand-words.ts';
-import { NudgeKey } from './nudge-key.tsx';
+import { Thumb } from './thumb.tsx';
 import { type ToolKey, toolKeys } from './tools.ts';
 import './bench.css';
 
@@ -13,28 +14,34 @@ export function Bench({ phone }: { readonly phone: boolean }) {
   const keys = toolKeys().filter((k) => (phone ? k.phone : k.tablet));
   if (phone) {
     return (
-      <div className="bench" role="toolbar" aria-label="Tools">
-        <StepKey which="undo" />
-        {keys.map((k) => (
-          <Tool key={k.id} tool={k} />
-        ))}
-        <More />
-      </div>
+      <>
+        <Thumb />
+        <div className="bench" role="toolbar" aria-label="Tools">
+          <StepKey which="undo" />
+          <StepKey which="redo" />
+          {keys.map((k) => (
+            <Tool key={k.id} tool={k} />
+          ))}
+          <More />
+        </div>
+      </>
     );
   }
   return (
-    <div className="bench" role="toolbar" aria-label="Tools">
-      <StepKey which="undo" />
-      <StepKey which="redo" />
-      <span className="bench-part" />
-      {keys.map((k, i) => (
-        <ToolInGroup key={k.id} tool={k} parted={i > 0 && keys[i - 1]?.group !== k.group} />
-      ))}
-      <More />
-      <span className="bench-part" />
-      <InHand />
-      <EndKey />
-    </div>
+    <>
+      <Thumb />
+      <div className="bench" role="toolbar" aria-label="Tools">
+        <StepKey which="undo" />
+        <StepKey which="redo" />
+        <span className="bench-part" />
+        {keys.map((k, i) => (
+          <ToolInGroup key={k.id} tool={k} parted={i > 0 && keys[i - 1]?.group !== k.group} />
+        ))}
+        <More />
+        <span className="bench-part" />
+        <InHand />
+      </div>
+    </>
   );
 }
 
@@ -134,23 +141,15 @@ function InHand() {
   const two = useEditorState((s) => inHandWords(s)[1]);
   const tool = useEditorState((s) => s.tool);
   const chosen = useEditorState((s) => s.selection.length > 0);
+  const penDraws = usePenDraws();
   const does = tool !== 'select' ? 'tap to change' : chosen ? 'tap to see it' : 'tap for a list';
   return (
     <button type="button" className="in-hand" title={does} onClick={() => openInHand(tool, chosen)}>
       <span className="line-one">{one}</span>
-      <span className="line-two">{two === '' ? does : two}</span>
-    </button>
-  );
-}
-
-function EndKey() {
-  const drawing = useEditorState((s) => s.tool === 'run' || s.tool === 'tee' || s.selection.length === 0);
-  const over = useScreen((s) => s.over);
-  if (!drawing) return <NudgeKey />;
-  return (
-    <button type="button" className="key end" aria-pressed={over === 'words'} onClick={() => setOver('words')}>
-      <span className="under">by</span>
-      words
+      <span className="line-two">
+        {two === '' ? does : two}
+        {penDraws && ' · pen draws, fingers move'}
+      </span>
     </button>
   );
 }

@@ -6,6 +6,8 @@ import type { EditorState } from '../../editor/editor-api.ts';
 import { nameOf } from '../panels/name-of.ts';
 import { sayHeight } from '../ribbon/levels.ts';
 
+const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
+
 /** The two lines at the end of the bench: what the next touch makes or moves, and one thing about it. */
 export function inHandWords(state: EditorState): readonly [string, string] {
   const { tool, inHand, plan, selection, caught, typed } = state;
@@ -14,7 +16,10 @@ export function inHandWords(state: EditorState): readonly [string, string] {
     case 'run':
     case 'tee': {
       const service = services.get(inHand.service)?.label.toLowerCase() ?? inHand.service;
-      return [`in hand: ${service} ${sayTubeSize(inHand.tube)}`, live || sayHeight(plan, inHand.height)];
+      const size = sayTubeSize(inHand.tube);
+      if (inHand.goesOn !== null)
+        return [`${capital(service)} run goes on, ${size}`, live || 'tap its end or the next corner'];
+      return [`in hand: ${service} ${size}`, live || sayHeight(plan, inHand.height)];
     }
     case 'item':
       return [`in hand: ${(itemKinds.get(inHand.itemKind)?.label ?? inHand.itemKind).toLowerCase()}`, live];

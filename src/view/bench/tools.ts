@@ -16,10 +16,10 @@ export interface ToolKey {
 /** Where a tool stands on the bench; one that is not named here is found under "more". */
 const PLACES: readonly Pick<ToolKey, 'id' | 'group' | 'phone'>[] = [
   { id: 'run', group: 'pipe', phone: true },
-  { id: 'tee', group: 'pipe', phone: false },
+  { id: 'tee', group: 'pipe', phone: true },
   { id: 'select', group: 'pipe', phone: true },
-  { id: 'item', group: 'pipe', phone: false },
-  { id: 'tape', group: 'pipe', phone: true },
+  { id: 'item', group: 'pipe', phone: true },
+  { id: 'tape', group: 'pipe', phone: false },
   { id: 'point', group: 'house', phone: false },
   { id: 'wall', group: 'house', phone: false },
   { id: 'opening', group: 'house', phone: false },

@@ -2,6 +2,7 @@ import { useStore } from 'zustand';
 import { Dialog } from '../app/dialog.tsx';
 import { chooseHand } from '../app/screen.ts';
 import { useScreen } from '../app/use-session.ts';
+import { HandKeys } from '../hands/hand-keys.tsx';
 import { RadioKeys } from '../look/radio-keys.tsx';
 import { chooseTheme, theme } from '../look/theme.ts';
 import { GloveKeys } from './glove-keys.tsx';
@@ -10,6 +11,8 @@ import { KeySettings } from './key-settings.tsx';
 const GESTURES = [
   { what: 'Draw, choose, drag', how: 'one finger, the pen, or the main button' },
   { what: 'Move the paper', how: 'two fingers; the middle button; or the space bar held with the main button' },
+  { what: 'With a pen', how: 'as told under "How it is held"; a hand that rests on the glass counts for nothing' },
+  { what: 'Several in one place', how: 'tap again for the next, or choose in the list beside the tap' },
   { what: 'Nearer, further', how: 'two fingers apart or together; the wheel' },
   { what: 'End a run', how: 'tap a tail or a pipe; tap the last place again; or Enter' },
   { what: 'A length', how: 'type the figures while a leg follows the pointer, then Enter' },
@@ -100,6 +103,7 @@ export function Settings() {
       <h3>How it is held</h3>
       <RadioKeys legend="The tablet lies in the" choices={HANDS} chosen={hand} onChoose={chooseHand} />
       <GloveKeys />
+      <HandKeys />
     </>
   );
 }

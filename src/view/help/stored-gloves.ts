@@ -9,6 +9,7 @@ export function storedGloves(): boolean {
 }
 
 export function keepGloves(on: boolean): void {
+  document.documentElement.dataset.gloves = on ? 'yes' : 'no';
   try {
     localStorage.setItem(KEY, on ? 'yes' : 'no');
   } catch {

@@ -182,6 +182,7 @@ export function createEditor(setup: EditorSetup): Editor {
       if (e.pixelMode && !e.ctrl) moveCamera(e.pane, panned(pane.camera, -e.deltaX, -e.deltaY));
       else moveCamera(e.pane, zoomed(pane, e.x, e.y, wheelFactor(e.deltaY, e.ctrl)));
     },
+    pointAt: (at) => cursorOf()?.goTo(at),
     key(input) {
       if (input.drawing && !input.typing && cursorOf()?.key(input)) return true;
       const forTool = !input.typing && !input.ctrl && (input.drawing || signsCount() || input.key.length > 1);

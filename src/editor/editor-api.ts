@@ -323,6 +323,8 @@ export interface Editor {
   showPlace(at: Xyz, storey: string): void;
   pointer(event: PointerInput): void;
   wheel(event: WheelInput): void;
+  /** The cross of the keys stands at a place of the house, once the drawing has the focus. */
+  pointAt(at: Xyz): void;
   /** True when the key did something here. */
   key(event: KeyInput): boolean;
   cancel(): void;

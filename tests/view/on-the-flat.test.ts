@@ -10,7 +10,7 @@ import { chaptersOf, openChapterOf, shownFirst } from '../../src/view/panels/cha
 import { nameOf } from '../../src/view/panels/name-of.ts';
 import { runSums } from '../../src/view/panels/runs-chapter.tsx';
 import { selectedOf } from '../../src/view/panels/show-ids.ts';
-import { thingsOf } from '../../src/view/panels/things-chapter.tsx';
+import { groupsOf } from '../../src/view/panels/things/things-of.ts';
 import { heightAt, sayHeight, storeyHeights } from '../../src/view/ribbon/levels.ts';
 import { fitScale } from '../../src/view/ribbon/ribbon-scale.ts';
 import { casesOf } from '../../src/view/strip/cases.ts';
@@ -23,6 +23,9 @@ function flat(): Plan {
 }
 const plan = flat();
 
+/** What the list shows in one case or another. */
+const thingsOf = () => casesOf(plan).flatMap(({ chosen }) => groupsOf(plan, chosen).flatMap((g) => [...g.things]));
+
 describe('what things are called', () => {
   test('by their own name, else by their kind; never by an id', () => {
     expect(nameOf(plan, { map: 'rooms', id: 'lounge' })).toBe('Lounge');
@@ -32,11 +35,15 @@ describe('what things are called', () => {
   });
 
   test('the list beside the drawing has every point, run, room, void, opening, wall, roof and ground once', () => {
-    const things = thingsOf(plan);
+    const things = thingsOf();
     const wanted = (
       ['points', 'runs', 'items', 'rooms', 'voids', 'openings', 'walls', 'roofs', 'grounds'] as const
     ).flatMap((map) => Object.keys(plan[map]).map((id) => `${map} ${id}`));
-    expect(things.map((t) => `${t.map} ${t.id}`).sort()).toEqual(wanted.sort());
+    expect([...new Set(things.map((t) => `${t.map} ${t.id}`))].sort()).toEqual(wanted.sort());
+    for (const chosen of casesOf(plan).map((c) => c.chosen)) {
+      const ids = groupsOf(plan, chosen).flatMap((g) => g.things.map((t) => t.id));
+      expect(new Set(ids).size).toBe(ids.length);
+    }
     expect(things.every((t) => t.name !== '')).toBe(true);
   });
 
@@ -48,7 +55,7 @@ describe('what things are called', () => {
   test('nothing is said that the name has said: a room tells its size, a void its joists', () => {
     const lounge = sayThing(plan, { map: 'rooms', id: 'lounge' });
     expect(lounge).toMatch(/(^|, )\d+\.\d m²$/);
-    for (const { map, id, name } of thingsOf(plan)) {
+    for (const { map, id, name } of thingsOf()) {
       const said = sayThing(plan, { map, id }).toLowerCase();
       expect(said === '' ? '' : said.split(', ')[0], `${map} ${id}`).not.toBe(name.toLowerCase());
     }

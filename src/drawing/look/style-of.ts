@@ -1,6 +1,7 @@
 import { type ScreenTheme, themes } from './tokens.ts';
 
-export type Theme = ScreenTheme | 'print';
+/** 'forced': the device gives every page its own few colours; then shapes, beats and letters alone tell things apart. */
+export type Theme = ScreenTheme | 'print' | 'forced';
 
 /** Colours by the semantic names that a display list uses. Unknown inks are ink 1, unknown fills are paper. */
 export interface Look {
@@ -87,6 +88,36 @@ const printLook: Look = {
     outcome === 'stop' ? { line: BLACK, fill: BLACK, letter: WHITE } : { line: BLACK, fill: WHITE, letter: BLACK },
 };
 
-const looks: Readonly<Record<Theme, Look>> = { day: screenLook('day'), night: screenLook('night'), print: printLook };
+const HIGHLIT = new Set(['live', 'accent', 'chosen']);
+const FILLED: Readonly<Record<string, string | null>> = {
+  ink: 'CanvasText',
+  accent: 'Highlight',
+  tint: null,
+  none: null,
+};
+
+/** The device's own colours by the names every canvas knows; what they are is the user's affair. */
+const forcedLook: Look = {
+  theme: 'forced',
+  ink: (name) => {
+    if (name === 'paper') return 'Canvas';
+    if (name === 'onAccent') return 'HighlightText';
+    return HIGHLIT.has(name) ? 'Highlight' : 'CanvasText';
+  },
+  fill: (name) => (name in FILLED ? (FILLED[name] ?? null) : 'Canvas'),
+  paper: 'Canvas',
+  halo: 'Canvas',
+  mark: (outcome) =>
+    outcome === 'stop'
+      ? { line: 'CanvasText', fill: 'CanvasText', letter: 'Canvas' }
+      : { line: 'CanvasText', fill: 'Canvas', letter: 'CanvasText' },
+};
+
+const looks: Readonly<Record<Theme, Look>> = {
+  day: screenLook('day'),
+  night: screenLook('night'),
+  print: printLook,
+  forced: forcedLook,
+};
 
 export const styleOf = (theme: Theme): Look => looks[theme];

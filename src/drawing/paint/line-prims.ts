@@ -8,6 +8,12 @@ import { move, type Prim, polyline, type Seg, type Stroke, to } from './prim.ts'
 /** A pipe of unknown way shorter than this many of its drawn ends is drawn whole. */
 const LEAST_PARTED = 3;
 
+/** The band under a chosen pipe is only its two edges where the pipe's own ink could not be told from it. */
+const BAND_EDGES_MM = 1.2;
+
+const coreOf = (style: LineStyle, look: Look): number | undefined =>
+  style.core ?? (look.theme === 'forced' && style.ink === 'chosen' ? style.pen - BAND_EDGES_MM : undefined);
+
 const pen = (frame: Frame, mm: number): number => Math.max(frame.leastPen, mm * frame.perPaperMm);
 
 function strokeOf(style: LineStyle, frame: Frame, look: Look, beat: Beat | undefined, core = false): Stroke {
@@ -18,7 +24,7 @@ function strokeOf(style: LineStyle, frame: Frame, look: Look, beat: Beat | undef
       : undefined;
   return {
     ink: core ? look.paper : look.ink(style.ink),
-    width: pen(frame, core ? (style.core ?? 0) : style.pen),
+    width: pen(frame, core ? (coreOf(style, look) ?? 0) : style.pen),
     cap: style.cap ?? 'butt',
     join: style.cap === 'round' ? 'round' : 'miter',
     ...(dash ? { dash: dash.dash, dashAt: dash.at } : {}),
@@ -153,7 +159,7 @@ export function linePrims(item: LineItem, frame: Frame, look: Look): Prim[] {
     prims.push(unknownWay(pts, most, frame, look.ink(style.ink)));
     pieces.splice(0, pieces.length, ...onlyEnds(pieces, length, most));
   }
-  for (const core of style.core === undefined ? [false] : [false, true]) {
+  for (const core of coreOf(style, look) === undefined ? [false] : [false, true]) {
     for (const piece of pieces) {
       if (piece.pts.length < 2) continue;
       const shifted = inUnits && { dash: inUnits.dash, at: inUnits.at + piece.at };

@@ -1,4 +1,5 @@
 import type { Vec } from '../../drawing/display-list.ts';
+import type { Xyz } from '../../plan/records/parts.ts';
 import type { EditorState, KeyInput, PointerInput } from '../editor-api.ts';
 
 /** The cross that is moved by keys, as the drawing shows it. */
@@ -30,6 +31,8 @@ export interface Cursor {
   /** True when it did something with the key. Only asked while the drawing has the focus. */
   key(input: KeyInput): boolean;
   step(by: 1 | -1): void;
+  /** Stands at a place of the house, in the pane in hand. */
+  goTo(at: Xyz): void;
 }
 
 export type MakeCursor = (ports: CursorPorts) => Cursor;

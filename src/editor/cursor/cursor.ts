@@ -31,6 +31,8 @@ interface Here {
   readonly plane: WorkPlane;
 }
 
+/** A tenth of a mm, as lengths are kept. */
+const kept = (mm: number): number => Math.round(mm * 10) / 10;
 const round = (mm: number): number => Math.round(mm / ROUND_MM) * ROUND_MM;
 
 /** Arrows that the tool has said it takes for itself. */
@@ -147,7 +149,8 @@ export function createCursor(ports: CursorPorts): Cursor {
     }
     if (input.ctrl) {
       const index = viewIndex(state.plan, at.pane.view, state.chosen);
-      const to = index && nextCatch(index, cursor.at, way);
+      const laying = state.tool === 'run' || state.tool === 'tee';
+      const to = index && nextCatch(index, cursor.at, way, laying ? state.inHand.service : null);
       if (to) move(at, to);
       else ports.say('Nothing to catch that way.');
       return true;
@@ -175,7 +178,7 @@ export function createCursor(ports: CursorPorts): Cursor {
 
   function settle(at: Here, to: Vec): void {
     put(at, to);
-    tapped = { at: to, tool: get().tool, height: get().inHand.height };
+    tapped = { at: get().cursor?.at ?? to, tool: get().tool, height: get().inHand.height };
   }
 
   function hold(at: Here, cursor: CursorState): void {
@@ -247,6 +250,10 @@ export function createCursor(ports: CursorPorts): Cursor {
       if (way) return arrow(way, input);
       if (input.key === 'Enter' || input.key === ' ') return press(input);
       return input.key === 'Escape' && giveUp(input);
+    },
+    goTo(place) {
+      const at = here();
+      if (at) move(at, at.plane.onto(place));
     },
     step(by) {
       const at = here();

@@ -14,9 +14,9 @@ const middleOf = (ring: readonly Vec[]): Vec => {
   return [ring.reduce((sum, [x]) => sum + x, 0) / n, ring.reduce((sum, [, y]) => sum + y, 0) / n];
 };
 
-/** Places of a record that something can be started on, ended at or chosen by. */
-function spotsOf({ kind, shape, gone }: Entry): readonly Vec[] {
-  if (gone) return [];
+/** Places of a record that something can be started on, ended at or chosen by; of tails only those of a service, where one is told. */
+function spotsOf({ kind, shape, gone, service: of }: Entry, service: string | null): readonly Vec[] {
+  if (gone || (kind === 'connection' && service !== null && of !== service)) return [];
   if (kind === 'connection' || kind === 'node' || kind === 'item' || kind === 'photo')
     return shape.is === 'spot' ? [shape.at] : [];
   if (shape.is !== 'area') return [];
@@ -32,11 +32,11 @@ function boxAhead([x, y]: Vec, [dx, dy]: Vec, reach: number): Box {
 }
 
 /** The nearest place ahead that a tool would catch, within 45 degrees of the way; null where there is none. */
-export function nextCatch(index: ViewIndex, from: Vec, way: Vec): Vec | null {
+export function nextCatch(index: ViewIndex, from: Vec, way: Vec, service: string | null = null): Vec | null {
   for (const reach of REACHES_MM) {
     let best: { readonly at: Vec; readonly cost: number } | null = null;
     for (const entry of index.near(boxAhead(from, way, reach))) {
-      for (const at of spotsOf(entry)) {
+      for (const at of spotsOf(entry, service)) {
         const [dx, dy] = [at[0] - from[0], at[1] - from[1]];
         const ahead = dx * way[0] + dy * way[1];
         const aside = Math.abs(dx * way[1] - dy * way[0]);

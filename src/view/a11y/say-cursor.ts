@@ -18,6 +18,17 @@ const MOST_NAMED = 3;
 const across = (mm: number): string => `${Math.abs(Math.round(mm))} ${mm < 0 ? 'left' : 'right'}`;
 const upward = (mm: number): string => `${Math.abs(Math.round(mm))} ${mm < 0 ? 'down' : 'up'}`;
 
+/** Off some place, across and up; what is nought is not said. */
+function sayOff(from: Vec, at: Vec): string {
+  const [dx, dy] = [Math.round(at[0] - from[0]), Math.round(at[1] - from[1])];
+  return [dx === 0 ? '' : across(dx), dy === 0 ? '' : upward(dy)].filter((t) => t !== '').join(', ');
+}
+
+const fromLast = (from: Vec, at: Vec): string => {
+  const off = sayOff(from, at);
+  return off === '' ? 'at the last place' : `${off} from the last place`;
+};
+
 /** Height of the middle of a pipe above its floor. */
 function heightOf(plan: Plan, a: string, b: string): string {
   const z = [a, b].flatMap((id) => {
@@ -51,7 +62,7 @@ function sayPlace(state: EditorState, plane: WorkPlane, at: Vec, outer: Vec | un
     const wall = view.kind === 'face' ? plan.walls[view.wall] : undefined;
     const off = at[1] - ((wall && floorZ(plan, wall.storey)) ?? 0);
     return start
-      ? `${across(at[0] - start[0])}, ${upward(at[1] - start[1])} from the last place, ${Math.round(off)} off floor`
+      ? `${fromLast(start, at)}, ${Math.round(off)} off floor`
       : `${Math.round(at[0])} along, ${Math.round(off)} off floor`;
   }
   const { view } = panes.plan;
@@ -59,10 +70,7 @@ function sayPlace(state: EditorState, plane: WorkPlane, at: Vec, outer: Vec | un
   const room = view.kind === 'plan' ? roomAt(plan, view.storey, xyz) : undefined;
   const named = room?.rooms.map((id) => plan.rooms[id]?.name ?? '').find((n) => n !== '');
   const where = room ? `in ${named ?? 'a room without a name'}` : '';
-  if (start)
-    return [`${across(at[0] - start[0])}, ${upward(at[1] - start[1])} from the last place`, where]
-      .filter((t) => t !== '')
-      .join(', ');
+  if (start) return [fromLast(start, at), where].filter((t) => t !== '').join(', ');
   const ring = room?.outline.map((p) => plane.onto({ ...p, z: 0 }));
   const corner: Vec = ring
     ? [Math.min(...ring.map(([x]) => x)), Math.min(...ring.map(([, y]) => y))]

@@ -6,7 +6,28 @@ const kebab = (name: string): string => name.replace(/[A-Z]/g, (c) => `-${c.toLo
  * CSS custom properties of a theme, from the look tokens: `--paper`, `--ink1`, `--stop-tint`, `--service-heating-flow`…
  * One flat list, so that a style sheet never holds a colour of its own.
  */
-export function themeProperties(theme: ThemeName): ReadonlyMap<string, string> {
+export function themeProperties(theme: ThemeName | 'forced'): ReadonlyMap<string, string> {
+  return theme === 'forced' ? forcedProperties() : ownProperties(theme);
+}
+
+const CANVAS =
+  /^--(desk|paper|raised|panel|tint|wall-fill|void-wash|opening-fill|halo|.*-tint|.*-fill|stop-letter|focus-gap)$/;
+const HIGHLIGHT = /^--(accent|accent-pressed|focus-ring)$/;
+
+/** The same names with the device's own colours: pictures that are no canvas are drawn with them too. */
+function forcedProperties(): ReadonlyMap<string, string> {
+  return new Map(
+    [...ownProperties('day')].map(([name, value]) => {
+      if (name.endsWith('-width')) return [name, value];
+      if (name === '--key-edge' || name === '--lifted') return [name, 'none'];
+      if (name === '--on-accent') return [name, 'HighlightText'];
+      if (name === '--stop-fill') return [name, 'CanvasText'];
+      return [name, HIGHLIGHT.test(name) ? 'Highlight' : CANVAS.test(name) ? 'Canvas' : 'CanvasText'];
+    }),
+  );
+}
+
+function ownProperties(theme: ThemeName): ReadonlyMap<string, string> {
   const t = look.themes[theme];
   const found = new Map<string, string>();
   for (const group of [t.surface, t.ink, t.accent, t.building] as const) {

@@ -6,14 +6,17 @@ import type { ThemeName } from './tokens.ts';
 export type ThemeChoice = 'system' | ThemeName;
 export const THEME_CHOICES: readonly ThemeChoice[] = ['system', 'day', 'night'];
 
+export type Shown = ThemeName | 'forced';
+
 export interface ThemeState {
   readonly choice: ThemeChoice;
-  /** What is shown now. */
-  readonly shown: ThemeName;
+  /** What is shown now. `forced`: the device's own few colours go before any of ours. */
+  readonly shown: Shown;
 }
 
 const KEY = 'kickset.theme';
 const darkQuery = '(prefers-color-scheme: dark)';
+const forcedQuery = '(forced-colors: active)';
 
 function stored(): ThemeChoice {
   // Storage may be closed to the page (private windows): the system's own choice is then good enough.
@@ -34,17 +37,19 @@ function keep(choice: ThemeChoice): void {
   }
 }
 
-const resolve = (choice: ThemeChoice): ThemeName =>
-  choice === 'system' ? (matchMedia(darkQuery).matches ? 'night' : 'day') : choice;
+function resolve(choice: ThemeChoice): Shown {
+  if (matchMedia(forcedQuery).matches) return 'forced';
+  return choice === 'system' ? (matchMedia(darkQuery).matches ? 'night' : 'day') : choice;
+}
 
 export const theme = createStore<ThemeState>(() => ({ choice: 'system', shown: 'day' }));
 
-function apply(shown: ThemeName): void {
+function apply(shown: Shown): void {
   const root = document.documentElement;
   root.dataset.theme = shown;
   const properties = themeProperties(shown);
   for (const [name, value] of properties) root.style.setProperty(name, value);
-  root.style.colorScheme = shown === 'day' ? 'light' : 'dark';
+  root.style.colorScheme = shown === 'day' ? 'light' : shown === 'night' ? 'dark' : 'light dark';
   document.querySelector('meta[name="theme-color"]')?.setAttribute('content', properties.get('--panel') ?? '');
 }
 
@@ -64,4 +69,5 @@ export function startTheme(): void {
   matchMedia(darkQuery).addEventListener('change', () => {
     if (theme.getState().choice === 'system') chooseTheme('system');
   });
+  matchMedia(forcedQuery).addEventListener('change', () => chooseTheme(theme.getState().choice));
 }

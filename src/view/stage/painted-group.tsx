@@ -5,7 +5,7 @@ import type { Item } from '../../drawing/display-list.ts';
 import { styleOf } from '../../drawing/look/style-of.ts';
 import type { Frame } from '../../drawing/paint/frame.ts';
 import { paintItems } from '../../drawing/paint/paint-canvas.ts';
-import type { ThemeName } from '../look/tokens.ts';
+import type { Shown } from '../look/theme.ts';
 
 /** Anything that is painted: a fragment, or a part of a display list. */
 export interface Part {
@@ -15,7 +15,7 @@ export interface Part {
 interface Props {
   readonly parts: readonly Part[];
   readonly frame: Frame;
-  readonly theme: ThemeName;
+  readonly theme: Shown;
 }
 
 /** One painter's group as one Konva shape: it is drawn again only when one of its props is another object. */

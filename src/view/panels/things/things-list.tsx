@@ -134,8 +134,9 @@ export function ThingsList() {
       const { camera } = editor.store.getState().panes.plan;
       const [x, y] = camera.centre;
       editor.setCamera('plan', { ...camera, centre: [x, y - (coveredPx() / 2) * camera.mmPerPx] });
-    }
-    toDrawing();
+      toDrawing();
+      editor.pointAt(place.at);
+    } else toDrawing();
   };
 
   const key = (e: React.KeyboardEvent): void => {

@@ -68,7 +68,11 @@ function ofWall(plan: Plan, plane: Plane, wall: Wall): DimensionWish[] {
   const measures = { of: 'wall', id: wall.id } as const;
   const laid = laidOn(plan, plane, wall, side);
   if (plane.view.kind === 'plan') {
-    return wish(plane.at({ ...wall.a, z: 0 }), plane.at({ ...wall.b, z: 0 }), laid.side, unsure, measures);
+    const inside = faceStretches(plan, wall, side).length > 0;
+    const beyond = faceStretches(plan, wall, side === 'left' ? 'right' : 'left').length > 0;
+    // Rather out of the house than through its rooms.
+    const out: Vec = inside && !beyond ? [-laid.side[0], -laid.side[1]] : laid.side;
+    return wish(plane.at({ ...wall.a, z: 0 }), plane.at({ ...wall.b, z: 0 }), out, unsure, measures);
   }
   const storey = plan.storeys[wall.storey];
   const top = (storey?.floorMm ?? 0) + (wall.heightMm ?? storey?.ceilingMm ?? 0);

@@ -2,6 +2,7 @@ import type { Selected } from '../../editor/editor-api.ts';
 import type { Fate } from '../../plan/records/statements.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { Icon } from '../look/icon.tsx';
+import { KickTurn } from '../look/kick.tsx';
 import { ChoiceKeys } from '../panels/inspect/choice-keys.tsx';
 import { useChange } from '../panels/inspect/use-change.ts';
 import { nameOf } from '../panels/name-of.ts';
@@ -65,33 +66,36 @@ export function ManyForm({ things }: { readonly things: readonly Selected[] }) {
           {several ? 'Done' : 'Add or take away'}
         </button>
       </div>
-      <details className="field-group">
-        <summary>
-          <span className="group-name">List</span>
-          <span className="group-told">{things.length} chosen</span>
-        </summary>
-        <ul className="things many-list">
-          {things.map((s) => (
-            <li key={`${s.map}${s.id}`} className="thing-line">
-              <button type="button" className="thing" onClick={() => editor.select([s])}>
-                <span className="thing-name">{nameOf(plan, s)}</span>
-              </button>
-              <button
-                type="button"
-                className="bare-key"
-                aria-label={`Take away ${nameOf(plan, s)}`}
-                onClick={() => editor.select(things.filter((t) => t !== s))}
-              >
-                <Icon name="close" size={18} />
-              </button>
-            </li>
-          ))}
-        </ul>
-      </details>
-      <MovePart things={things} />
-      <AlignPart things={things} />
-      <MirrorPart things={things} />
-      <PipesPart things={things} />
+      <div className="many-folds">
+        <details className="field-group">
+          <summary>
+            <span className="group-name">List</span>
+            <span className="group-told">{things.length} chosen</span>
+            <KickTurn />
+          </summary>
+          <ul className="things many-list">
+            {things.map((s) => (
+              <li key={`${s.map}${s.id}`} className="thing-line">
+                <button type="button" className="thing" onClick={() => editor.select([s])}>
+                  <span className="thing-name">{nameOf(plan, s)}</span>
+                </button>
+                <button
+                  type="button"
+                  className="bare-key"
+                  aria-label={`Take away ${nameOf(plan, s)}`}
+                  onClick={() => editor.select(things.filter((t) => t !== s))}
+                >
+                  <Icon name="close" size={18} />
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
+        <MovePart things={things} />
+        <AlignPart things={things} />
+        <MirrorPart things={things} />
+        <PipesPart things={things} />
+      </div>
       <ManyFates things={things} />
       <div className="key-row end-keys">
         {things.some((t) => COPIED.has(t.map)) && (

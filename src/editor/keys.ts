@@ -1,4 +1,5 @@
 import type { Editor, KeyInput } from './editor-api.ts';
+import { flipCase } from './flip-case.ts';
 import { wayInHouse, workPlane } from './input/work-plane.ts';
 import { toolsInOrder } from './tools/tools.ts';
 
@@ -30,6 +31,7 @@ export interface KeyBinding extends Chord {
           | 'nearer'
           | 'further'
           | 'copy'
+          | 'flip'
           | 'shorter step'
           | 'longer step';
       }
@@ -47,6 +49,7 @@ const GENERAL: readonly KeyBinding[] = [
   { id: 'nearer', key: '+', label: 'nearer', group: 'look', does: { action: 'nearer' } },
   { id: 'nearer.2', key: '=', label: 'nearer', group: 'look', does: { action: 'nearer' } },
   { id: 'further', key: '-', label: 'further', group: 'look', does: { action: 'further' } },
+  { id: 'flip', key: 'b', label: 'before and after', group: 'look', does: { action: 'flip' } },
   { id: 'shorter', key: '[', label: 'shorter step', group: 'look', does: { action: 'shorter step' } },
   { id: 'longer', key: ']', label: 'longer step', group: 'look', does: { action: 'longer step' } },
   { id: 'find', key: 'f', ctrl: true, label: 'find by name', group: 'page', does: { page: 'find' } },
@@ -127,6 +130,7 @@ export function pressKey(editor: Editor, keys: readonly KeyBinding[], input: Key
   else if (does.action === 'fit') editor.zoomToFit();
   else if (does.action === 'nearer') ports.zoom(NEARER);
   else if (does.action === 'further') ports.zoom(1 / NEARER);
+  else if (does.action === 'flip') flipCase(editor);
   else if (does.action === 'shorter step') ports.step(-1);
   else if (does.action === 'longer step') ports.step(1);
   else copyChosen(editor);

@@ -24,6 +24,7 @@ const PrintScreen = lazy(() => import('../print/print-screen.tsx'));
 const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));
 const ThingsScreen = lazy(() => import('../things/things-screen.tsx'));
 const FlueFaceScreen = lazy(() => import('../flue-face/flue-face-screen.tsx'));
+const OptionsScreen = lazy(() => import('../options/options-screen.tsx'));
 const SumsScreen = lazy(() => import('../sums/sums-screen.tsx'));
 const HeightAsk = lazy(() => import('../a11y/height-ask.tsx'));
 const MoreSheet = lazy(() => import('../help/more-sheet.tsx'));
@@ -130,6 +131,7 @@ function Parts() {
         {over === 'more' && <MoreSheet />}
         {over === 'my-things' && <ThingsScreen />}
         {over === 'sums' && <SumsScreen />}
+        {over === 'options' && <OptionsScreen />}
         {over === 'flue-face' && <FlueFaceScreen />}
       </Suspense>
     </div>

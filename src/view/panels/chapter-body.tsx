@@ -13,6 +13,7 @@ const ListChapter = lazy(() => import('./list-chapter.tsx').then((m) => ({ defau
 
 const TracesChapter = lazy(() => import('../traces/traces-chapter.tsx').then((m) => ({ default: m.TracesChapter })));
 const FlueChapter = lazy(() => import('../flue-face/flue-chapter.tsx'));
+const OptionsChapter = lazy(() => import('../options/options-chapter.tsx'));
 const RecordsChapter = lazy(() => import('../records/records-chapter.tsx'));
 
 /** What stands in a chapter. Sections of the report need no entry here. */
@@ -44,6 +45,8 @@ function Body({ id }: { readonly id: string }) {
       return <ThingsChapter />;
     case 'traces':
       return <TracesChapter />;
+    case 'options':
+      return <OptionsChapter />;
     case 'job':
       return <JobChapter />;
     case 'inspect':

@@ -135,6 +135,13 @@ export function chaptersOf(state: Pick<EditorState, 'plan' | 'selection'>, repor
     answer: traces === 0 ? 'none' : plural(traces, 'picture'),
     rank: RANKS.none,
   });
+  const options = Object.values(plan.options).map((o) => o.name);
+  found.push({
+    id: 'options',
+    title: 'Options',
+    answer: options.length === 0 ? 'none yet' : options.sort().join(', '),
+    rank: options.length > 1 ? RANKS.job : RANKS.none,
+  });
   found.push({
     id: 'job',
     title: 'Job and basis',

@@ -6,6 +6,7 @@ import { usePhone } from '../app/use-phone.ts';
 import { useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { KickTurn } from '../look/kick.tsx';
 import { FindingMark } from '../look/mark.tsx';
+import { shownDifference } from '../options/shown-difference.ts';
 import { ChapterBody } from './chapter-body.tsx';
 import { type Chapter, chaptersOf, openChapterOf, shownFirst } from './chapters.ts';
 import { sayUnit } from './rows/figures.ts';
@@ -32,7 +33,7 @@ function useFollowSelection(): void {
     before.current = selection;
     if (isStaying()) return;
     const { chapter, finding } = screen.getState();
-    if (finding !== null) return;
+    if (finding !== null || selection === shownDifference.selection) return;
     if (selection.length > 0) screen.setState({ chapter: 'inspect' });
     else if (chapter === 'inspect') screen.setState({ chapter: null });
   }, [selection]);

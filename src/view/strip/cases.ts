@@ -7,11 +7,11 @@ export interface CaseKey {
   readonly name: string | null;
 }
 
-/** Before the work, then one key for each option after it. */
-export function casesOf(plan: Plan): readonly CaseKey[] {
+/** Before the work (with the option that stays in hand), then one key for each option after it. */
+export function casesOf(plan: Plan, inHand: string | null = null): readonly CaseKey[] {
   const options = Object.values(plan.options).sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
   return [
-    { chosen: { option: null, when: 'before' }, label: 'Before', name: null },
+    { chosen: { option: inHand, when: 'before' }, label: 'Before', name: null },
     ...options.map((o) => ({
       chosen: { option: o.id, when: 'after' } as const,
       label: `After, ${o.name}`,

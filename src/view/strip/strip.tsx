@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { flipCase } from '../../editor/flip-case.ts';
 import type { Case } from '../../plan/plan.ts';
 import { openChapter, setOver } from '../app/screen.ts';
 import { useEditor, useEditorState, useKept, useReport, useSession } from '../app/use-session.ts';
@@ -62,20 +63,46 @@ function CaseSwitch() {
   const editor = useEditor();
   const plan = useEditorState((s) => s.plan);
   const chosen = useEditorState((s) => s.chosen);
-  const cases = casesOf(plan);
+  const cases = casesOf(plan, chosen.option);
+  const now = cases.find((c) => caseKey(c.chosen) === caseKey(chosen));
   return (
-    <RadioKeys
-      legend="Before or after the work"
-      legendHidden
-      className="case-switch"
-      choices={cases.map((c) => ({ value: caseKey(c.chosen), label: <CaseWords at={c} alone={cases.length < 3} /> }))}
-      chosen={caseKey(chosen)}
-      mark={<CaseMark />}
-      onChoose={(key) => {
-        const found = cases.find((c) => caseKey(c.chosen) === key);
-        if (found) editor.setCase(found.chosen);
-      }}
-    />
+    <div className="cases">
+      {cases.length > 2 && <FlipKey />}
+      <RadioKeys
+        legend="Before or after the work"
+        legendHidden
+        className="case-switch"
+        choices={cases.map((c) => ({ value: caseKey(c.chosen), label: <CaseWords at={c} alone={cases.length < 3} /> }))}
+        chosen={caseKey(chosen)}
+        mark={<CaseMark />}
+        onChoose={(key) => {
+          const found = cases.find((c) => caseKey(c.chosen) === key);
+          if (found) editor.setCase(found.chosen);
+        }}
+      />
+      <span className="out-of-sight" role="status">
+        {now?.label}
+      </span>
+    </div>
+  );
+}
+
+/** Where there are several options, one press goes from what is looked at to before the work, and back to the same one. */
+function FlipKey() {
+  const editor = useEditor();
+  const before = useEditorState((s) => s.chosen.when === 'before');
+  return (
+    <button
+      type="button"
+      className="bare-key flip-key"
+      aria-label={before ? 'Back to after the work' : 'To before the work and back'}
+      onClick={() => flipCase(editor)}
+    >
+      <svg width={24} height={24} viewBox="0 0 24 24" aria-hidden="true" focusable="false">
+        <path d="M4 8h7l3-3h6M4 16h6l3 3h7" />
+        <path d="M4 5.500v5M20 2.500v5M4 13.500v5M20 16.500v5" />
+      </svg>
+    </button>
   );
 }
 

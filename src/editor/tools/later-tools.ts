@@ -9,6 +9,7 @@ export interface ToolWords {
 /** Tools whose work arrives after the first line can be drawn. A test holds these words to the tools themselves. */
 export const LATER_TOOLS: readonly ToolWords[] = [
   { id: 'step', label: 'Step', key: 'k', order: 37 },
+  { id: 'reroute', label: 'Re-route', key: 'j', order: 38 },
   { id: 'room', label: 'Room', key: 'n', order: 55 },
   { id: 'roof', label: 'Roof', key: 'f', order: 62 },
   { id: 'ground', label: 'Ground', key: 'g', order: 64 },

@@ -167,7 +167,7 @@ test('the bar between the panes is dragged and stepped, and the device keeps it'
   await expect(bar).toHaveAttribute('aria-valuenow', '75');
   await page.reload();
   await openFlatAgain(page);
-  await hand.press(open(page));
+  if (!(await stage(page).isVisible())) await hand.press(open(page));
   await expect(bar).toHaveAttribute('aria-valuenow', '75');
 });
 

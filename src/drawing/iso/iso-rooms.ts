@@ -10,7 +10,7 @@ import { PEN } from '../look/tokens.ts';
 import { levelMark } from '../text/say-level.ts';
 import type { IsoPlane } from './iso-plane.ts';
 
-const FLOOR: LineStyle = { ink: 'hairline', pen: PEN.opening, dash: [], fit: false };
+const FLOOR: LineStyle = { ink: 'hairline', pen: PEN.dimension, dash: [], fit: false };
 /** Places of a pipe that are asked for the room they are in. */
 const PARTS = [0, 0.25, 0.5, 0.75, 1];
 

@@ -26,8 +26,10 @@ import { nextOf } from './next-of.ts';
 import './iso.css';
 
 const NOT_YET: Camera = { centre: [0, 0], mmPerPx: 20 };
-/** Keys over and under the drawing, px: no label goes there. */
+/** Keys over and under the drawing, px: no label goes there. In a narrow pane they stand in two rows. */
 const KEYS_PX = 60;
+const TWO_ROWS_PX = 110;
+const NARROW_PX = 330;
 
 /** Runs are looked at one by one as they are chosen, whole or in part. */
 function runOf(plan: { legs: object; stretches: object }, selection: readonly Selected[]): string | null {
@@ -77,8 +79,10 @@ function Pane({ beside }: { readonly beside: Beside }) {
   const empty = drawing === null || drawing.legs.length === 0;
   const name = run === null ? '' : nameOf(plan, { map: 'runs', id: run });
   const title = beside.scope === 'all' ? 'all pipes' : beside.scope === 'run' ? name : `all that hangs on ${name}`;
+  const place = useRef<HTMLElement>(null);
+  const { width } = useSize(place);
   return (
-    <section className="iso-pane" aria-label="Isometric">
+    <section className="iso-pane" aria-label="Isometric" ref={place} data-narrow={width < NARROW_PX}>
       {empty || !drawing ? (
         <p className="iso-none">{sayEmpty(beside, run, Object.keys(plan.runs).length)}</p>
       ) : (
@@ -124,7 +128,7 @@ function Shown({ drawing, fitKey, title }: ShownProps) {
   const list = useMemo(() => {
     const pane = { camera, width, height };
     const visible = seenBox(pane, 0);
-    const strip = KEYS_PX * camera.mmPerPx;
+    const strip = (width < NARROW_PX ? TWO_ROWS_PX : KEYS_PX) * camera.mmPerPx;
     const taken: Box[] = [
       { ...visible, minY: visible.maxY - strip },
       { ...visible, maxY: visible.minY + strip },

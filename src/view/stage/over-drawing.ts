@@ -20,7 +20,7 @@ const WIDE: readonly Over[] = [
 ];
 const NARROW: readonly Over[] = [
   { left: 8, bottom: 6, width: 230, height: 42 },
-  { right: 4, bottom: 6, width: 122, height: 164 },
+  { right: 4, bottom: 6, width: 122, height: 222 },
 ];
 /** The handle of the panel at the right edge: half way down the drawing, or as far below as a panel that goes past the bench takes it. */
 const HANDLE = { width: 18, over: 33, under: 67 };

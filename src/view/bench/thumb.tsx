@@ -12,8 +12,8 @@ export function Thumb() {
   return (
     <div className="thumb" role="toolbar" aria-label="By the thumb">
       <HeightKey by={1} />
-      <EndKey />
       <HeightKey by={-1} />
+      <EndKey />
       <FinishKey />
     </div>
   );

@@ -149,3 +149,13 @@ export function obstacleAt(
   }
   return joistAcross(plan, of, alongMm, reachMm, gaps) ?? wallAcross(plan, of, alongMm, reachMm, gaps);
 }
+
+/** Pipes that lie across a leg nearer than the tables ask, in order along it. */
+export function pipesAcross(plan: Plan, leg: string): readonly Obstacle[] {
+  const of = bodyOf(plan, leg);
+  if (!of) return [];
+  const gaps = pipeGaps(plan.basis.editions);
+  return Object.keys(plan.legs)
+    .flatMap((id) => pipeAcross(plan, of, id, gaps) ?? [])
+    .sort((p, q) => p.alongMm - q.alongMm);
+}

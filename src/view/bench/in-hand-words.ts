@@ -26,6 +26,13 @@ export function inHandWords(state: EditorState): readonly [string, string] {
     case 'point':
       if (inHand.thing?.kind === inHand.pointKind) return [`in hand: ${inHand.thing.name}`, live];
       return [`in hand: ${(pointKinds.get(inHand.pointKind)?.label ?? inHand.pointKind).toLowerCase()}`, live];
+    case 'step':
+      return [
+        `in hand: ${inHand.step.kind === 'swanNeck' ? 'swan neck' : inHand.step.kind}`,
+        live || 'drag away from what lies across',
+      ];
+    case 'reroute':
+      return ['in hand: re-route', live || 'tap both ends of the part'];
     case 'photo':
       return ['in hand: a photo', live || 'tap what it is of'];
     case 'wall':

@@ -14,6 +14,7 @@ import { sizeLabel, sizesInRow } from '../panels/inspect/size-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { sameHeight, storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
+import { StepRows } from '../steps/step-rows.tsx';
 import { ClassRow, ThingsRow } from '../things/things-row.tsx';
 import { GroundRows, RoofRows, RoomRows, WallRows } from './house-rows.tsx';
 import { Pick, Row, useInHand } from './tray-row.tsx';
@@ -49,7 +50,8 @@ function TrayFor({ tool }: { readonly tool: string }) {
   if (tool === 'room') return <RoomRows />;
   if (tool === 'roof') return <RoofRows />;
   if (tool === 'ground') return <GroundRows />;
-  if (tool === 'tape') return <HeightRow />;
+  if (tool === 'step') return <StepRows />;
+  if (tool === 'tape' || tool === 'reroute') return <HeightRow />;
   return <PipeRows />;
 }
 

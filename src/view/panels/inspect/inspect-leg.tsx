@@ -3,6 +3,8 @@ import { lengthBetween } from '../../../geometry/places.ts';
 import { useEditor, useEditorState, useReport } from '../../app/use-session.ts';
 import { RadioKeys } from '../../look/radio-keys.tsx';
 import { SeeIsometric } from '../../stage/see-isometric.tsx';
+import { DropPart } from '../../steps/drop-part.tsx';
+import { StepPart } from '../../steps/step-part.tsx';
 import { sayLength } from '../runs-chapter.tsx';
 import { DeleteKey } from './delete-key.tsx';
 import { FateKeys } from './fate-keys.tsx';
@@ -74,6 +76,8 @@ export function InspectLeg({ id }: { readonly id: string }) {
           return change.run('leg.insulate', { leg: id, insulation, reach });
         }}
       />
+      <StepPart key={`step ${id}`} leg={id} />
+      <DropPart key={`drop ${id}`} leg={id} />
       <SurenessKeys
         sureness={leg.sureness}
         disabled={change.disabled}

@@ -63,17 +63,11 @@ export function createCursor(ports: CursorPorts): Cursor {
     return cursor?.pane === at.name ? cursor : null;
   };
 
-  function put(at: Here, to: Vec, change: Partial<CursorState> = {}): void {
+  function put(at: Here, to: Vec, held = false): void {
     const now = get().cursor;
-    ports.show({
-      stepMm: now?.stepMm ?? USUAL_MM,
-      held: false,
-      ...change,
-      pane: at.name,
-      at: to,
-      n: (now?.n ?? 0) + 1,
-    });
-    follow(at, to);
+    const place: Vec = [kept(to[0]), kept(to[1])];
+    ports.show({ stepMm: now?.stepMm ?? USUAL_MM, held, pane: at.name, at: place, n: (now?.n ?? 0) + 1 });
+    follow(at, place);
   }
 
   function follow({ name }: Here, to: Vec): void {
@@ -113,7 +107,7 @@ export function createCursor(ports: CursorPorts): Cursor {
 
   function move(at: Here, to: Vec, free = false): void {
     const held = get().cursor?.held ?? false;
-    put(at, to, { held });
+    put(at, to, held);
     feed('move', at, to, { shift: false, alt: free });
   }
 
@@ -185,7 +179,7 @@ export function createCursor(ports: CursorPorts): Cursor {
     taps += 1;
     feed('move', at, cursor.at, plain);
     feed('down', at, cursor.at, plain);
-    put(at, cursor.at, { held: true });
+    put(at, cursor.at, true);
     ports.say('Held. Arrows drag it, Enter lets go, Escape gives up.');
   }
 

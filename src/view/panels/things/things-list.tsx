@@ -35,30 +35,39 @@ function listedAs(plan: Parameters<typeof placeOf>[0], { map, id }: Selected): s
   return map === 'stretches' ? (plan.stretches[id]?.run ?? id) : id;
 }
 
+const keyOf = (thing: Thing | undefined): string => (thing ? `${thing.map}/${thing.id}` : '');
+
 /** Lines of the list that the arrows go through, with where they are now. */
 function useRows(typed: string) {
   const plan = useEditorState((s) => s.plan);
   const chosenCase = useEditorState((s) => s.chosen);
   const selection = useEditorState((s) => s.selection);
-  const [unfolded, setUnfolded] = useState<Unfolded>({ open: new Map(), shown: new Map() });
-  const [at, setAt] = useState('');
   const groups = useMemo(() => groupsOf(plan, chosenCase), [plan, chosenCase]);
+  const lineOf = (of: readonly Selected[]): Thing | undefined => {
+    const last = of.at(-1);
+    const id = last && listedAs(plan, last);
+    return groups.flatMap((g) => g.things).find((t) => t.id === id);
+  };
+  // What is chosen on the drawing is where the list stands.
+  const [unfolded, setUnfolded] = useState<Unfolded>(() => {
+    const all: Unfolded = { open: new Map(), shown: new Map() };
+    const thing = lineOf(selection);
+    return thing ? unfoldedTo(groups, all, thing.id) : all;
+  });
+  const [at, setAt] = useState(() => keyOf(lineOf(selection)));
+  const followed = useRef(selection);
+  useEffect(() => {
+    if (followed.current === selection) return;
+    followed.current = selection;
+    const thing = lineOf(selection);
+    if (!thing) return;
+    setUnfolded((now) => unfoldedTo(groups, now, thing.id));
+    setAt(keyOf(thing));
+  });
   const looking = typed.trim() !== '';
   const words = useMemo(() => (looking ? wordsOf(plan) : null), [plan, looking]);
   const shown = useMemo(() => (words ? found(groups, typed, words) : groups), [groups, typed, words]);
   const rows = useMemo(() => rowsOf(shown, unfolded, looking), [shown, unfolded, looking]);
-  const followed = useRef<readonly Selected[] | null>(null);
-  useEffect(() => {
-    // What is chosen on the drawing is where the list stands.
-    if (followed.current === selection) return;
-    followed.current = selection;
-    const last = selection.at(-1);
-    if (!last) return;
-    const id = listedAs(plan, last);
-    setUnfolded((now) => unfoldedTo(groups, now, id));
-    const thing = groups.flatMap((g) => g.things).find((t) => t.id === id);
-    if (thing) setAt(`${thing.map}/${thing.id}`);
-  }, [selection, groups, plan]);
   const standing = rows.findIndex((r) => r.key === at);
   const firstThing = rows.findIndex((r) => r.is === 'thing');
   return {
@@ -111,7 +120,7 @@ export function ThingsList() {
     const next = row.group.things[now];
     setUnfolded((u) => ({ ...u, shown: new Map(u.shown).set(row.group.key, now + AT_ONCE) }));
     moved.current = true;
-    if (next) setAt(`${next.map}/${next.id}`);
+    if (next) setAt(keyOf(next));
   };
   /** Added to what is chosen, the list stays; chosen alone, its form comes. */
   const choose = (thing: Thing, add: boolean): void => {

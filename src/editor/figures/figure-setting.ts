@@ -2,8 +2,11 @@ import { pointKinds } from '../../catalogue/point-kinds.ts';
 import { services } from '../../catalogue/services.ts';
 import type { Vec } from '../../drawing/display-list.ts';
 import { lengthBetween, nodePlace } from '../../geometry/places.ts';
+import { distance, dot, scale, sub, unit } from '../../geometry/vec.ts';
+import { wallLength } from '../../geometry/wall-frame.ts';
 import type { Plan } from '../../plan/plan.ts';
-import type { Opening } from '../../plan/records/building.ts';
+import type { Opening, Wall } from '../../plan/records/building.ts';
+import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { PlacedFigure } from '../editor-api.ts';
 import { type WorkPlane, wayInHouse } from '../input/work-plane.ts';
 
@@ -55,6 +58,22 @@ function ofLeg(plan: Plan, plane: WorkPlane, id: string, shown: number): FigureS
   };
 }
 
+/** Cosine under which two walls stand across each other. */
+const ACROSS = 0.1;
+
+/** The wall that stands across another at one of its ends and makes a corner with it there. */
+function acrossAt(plan: Plan, wall: Wall, end: 'a' | 'b'): string | undefined {
+  const way = unit(sub(wall.b, wall.a));
+  return Object.values(plan.walls).find(
+    (w) =>
+      w.id !== wall.id &&
+      w.storey === wall.storey &&
+      Math.abs(dot(unit(sub(w.b, w.a)), way)) < ACROSS &&
+      Math.min(distance(w.a, wall[end]), distance(w.b, wall[end])) < COINCIDENT_MM,
+  )?.id;
+}
+
+/** Where a wall stands across at the end that moves it is that wall that goes, and stays straight. */
 function ofWall(plan: Plan, plane: WorkPlane, id: string): FigureSetting | undefined {
   const wall = plan.walls[id];
   if (!wall) return undefined;
@@ -62,10 +81,14 @@ function ofWall(plan: Plan, plane: WorkPlane, id: string): FigureSetting | undef
   return {
     title: 'Wall, along its middle',
     ends: [b, a],
-    change: (mm, moves) => ({
-      command: 'wall.length',
-      args: { wall: id, lengthMm: mm, keep: moves === 'a' ? 'b' : 'a' },
-    }),
+    change(mm, moves) {
+      const across = acrossAt(plan, wall, moves);
+      if (across === undefined) {
+        return { command: 'wall.length', args: { wall: id, lengthMm: mm, keep: moves === 'a' ? 'b' : 'a' } };
+      }
+      const out = scale(unit(sub(wall.b, wall.a)), (mm - wallLength(wall)) * (moves === 'a' ? -1 : 1));
+      return { command: 'wall.move', args: { wall: across, by: out } };
+    },
   };
 }
 

@@ -74,10 +74,18 @@ function toggle(ctx: Ctx, all: readonly Selected[]): void {
   if (added) ctx.select([...selection, added]);
 }
 
+/** Of several a pipe is chosen with its run; alone, a leg of the chosen run is still a leg that can be dragged by itself. */
+function isChosen(ctx: Ctx, hit: Hit): boolean {
+  const { selection } = ctx.state;
+  const pipe = hit.map === 'legs' || hit.map === 'stretches' ? ctx.plan[hit.map][hit.id] : undefined;
+  const run = pipe && selection.length > 1 ? pipe.run : undefined;
+  return selection.some((s) => sameThing(s, hit) || (s.map === 'runs' && s.id === run));
+}
+
 /** What goes along: everything chosen where the dragged thing is part of it, else that thing alone. */
 function along(ctx: Ctx, hit: Hit): readonly Selected[] {
   const { selection } = ctx.state;
-  return selection.length > 1 && selection.some((s) => sameThing(s, hit)) ? selection : [plain(hit)];
+  return selection.length > 1 && isChosen(ctx, hit) ? selection : [plain(hit)];
 }
 
 /** What no drag moves: it is changed by its form, or drawn anew. */
@@ -86,7 +94,7 @@ const FIXED: ReadonlySet<string> = new Set(['rooms', 'voids', 'stretches', 'roof
 /** What a press is about: a handle or what is chosen before what only lies on top. */
 function grabbed(ctx: Ctx): Hit | undefined {
   const hits = ctx.memory.pressed?.hits ?? [];
-  const chosen = hits.find((h) => h.end || h.corner !== undefined || ctx.state.selection.some((s) => sameThing(s, h)));
+  const chosen = hits.find((h) => h.end || h.corner !== undefined || isChosen(ctx, h));
   const fixed = (h: Hit): boolean => FIXED.has(h.map) && h.corner === undefined;
   return chosen && !fixed(chosen) ? chosen : hits.find((h) => !fixed(h));
 }
@@ -159,8 +167,7 @@ function takeBoxed(ctx: Ctx, event: ToolEvent): string {
 
 /** Chosen things are dragged; shift, or a drag of several over anything else, draws a box. */
 const boxes = (ctx: Ctx, event: ToolEvent, hit: Hit | undefined): boolean =>
-  lateHand.is !== null &&
-  (event.shift || (ctx.memory.several && !(hit && ctx.state.selection.some((s) => sameThing(s, hit)))));
+  lateHand.is !== null && (event.shift || (ctx.memory.several && !(hit && isChosen(ctx, hit))));
 
 function askKey(ctx: Ctx, input: KeyInput): string | undefined {
   const { asked } = ctx.memory;

@@ -40,11 +40,24 @@ interface Props {
   readonly acrossMm: number;
   /** The chosen run as it lies in a plan. */
   readonly chosenItems: (plan: Plan) => readonly Item[];
-  /** The leg that keys or a finger had last. */
-  readonly onHold: (leg: string | null) => void;
+  /** The run that keys or a finger had last. */
+  readonly onHold: (run: string | null) => void;
   /** Runs that are drawn here for now, in place of the still ones. */
   readonly onLift: (runs: string) => void;
 }
+
+/** The box that is open: for which run, for which piece of it, and what else lies there. */
+interface Open {
+  readonly run: string | null;
+  readonly leg: string | null;
+  readonly runs: readonly string[];
+}
+
+const opened = ({ hand, bars }: Grip): Open => ({
+  run: hand?.run ?? null,
+  leg: hand?.leg ?? null,
+  runs: bars.map((b) => b.run),
+});
 
 /** What moves, where it would be: the chosen run at its length, the others as bars. */
 function movedItems(drag: BarDrag, props: Props, plan: Plan): Item[] {
@@ -71,13 +84,13 @@ export default function Bars(props: Props) {
   const editor = useEditor();
   const plan = useEditorState((s) => s.plan);
   const box = useRef<HTMLElement>(null);
-  const [open, setOpen] = useState<{ readonly leg: string | null; readonly legs: readonly string[] } | null>(null);
+  const [open, setOpen] = useState<Open | null>(null);
   const grip = useRef<Grip | null>(null);
   const hand = useBarDrag({ network, levels, heights, scale, storey }, (bar) => {
     const on = grip.current;
     if (!on) return;
     if (on.bars.length === 1 && bar && !bar.chosen) editor.select([{ map: 'runs', id: bar.run }]);
-    else setOpen({ leg: on.hand?.leg ?? null, legs: on.bars.map((b) => b.leg) });
+    else setOpen(opened(on));
   });
   const { drag } = hand;
   const lifted = drag ? liftedRuns(drag, bars) : '';
@@ -96,22 +109,30 @@ export default function Bars(props: Props) {
     const step = STEPS[e.key];
     if (step !== undefined && on.hand) {
       e.preventDefault();
-      onHold(on.hand.leg);
+      onHold(on.hand.run);
       setAim(editor, on.hand, { z: on.hand.z + (e.shiftKey ? step * 5 : step), height: null });
     } else if (e.key === 'Enter' || e.key === ' ') {
       e.preventDefault();
-      setOpen({ leg: on.hand?.leg ?? null, legs: on.bars.map((b) => b.leg) });
+      setOpen(opened(on));
     }
   };
   const close = (): void => {
-    const leg = open?.leg;
+    const run = open?.run;
     setOpen(null);
-    const focus = [...(box.current?.querySelectorAll<HTMLElement>('[data-leg]') ?? [])];
-    focus.find((f) => f.dataset.leg === leg)?.focus();
+    const focus = [...(box.current?.querySelectorAll<HTMLElement>('[data-run]') ?? [])];
+    (focus.find((f) => f.dataset.leg === open?.leg) ?? focus.find((f) => f.dataset.run === run))?.focus();
   };
-  const inOpen = open && [...grips.flatMap((g) => g.bars), ...bars].filter((b) => open.legs.includes(b.leg));
-  const shownBars = inOpen ? inOpen.filter((b, i) => inOpen.findIndex((o) => o.leg === b.leg) === i) : [];
-  const openAt = shownBars[0] ? scale.y((shownBars.find((b) => b.leg === open?.leg) ?? shownBars[0]).z) : 0;
+  const touchable = grips.flatMap((g) => g.bars);
+  const shownBars = (open?.runs ?? []).flatMap(
+    (run) =>
+      touchable.find((b) => b.run === run && b.leg === open?.leg) ??
+      touchable.find((b) => b.run === run) ??
+      bars.find((b) => b.run === run) ??
+      [],
+  );
+  const told = shownBars.find((b) => b.run === open?.run) ?? null;
+  const beside = told ?? shownBars[0];
+  const openAt = beside ? scale.y(beside.z) : 0;
   const pageTop = box.current?.getBoundingClientRect().top ?? 0;
   return (
     <section ref={box} className="ribbon-bars" aria-label="Pipes by their heights">
@@ -134,6 +155,7 @@ export default function Bars(props: Props) {
           type="button"
           className="ribbon-bar"
           data-leg={g.hand?.leg}
+          data-run={g.hand?.run}
           data-chosen={g.hand?.chosen === true}
           style={{ top: g.top, height: g.height, left: g.left, width: g.width }}
           {...(g.hand
@@ -150,7 +172,7 @@ export default function Bars(props: Props) {
                 'aria-haspopup': 'dialog' as const,
                 'aria-label': `${g.bars.length} pipes: ${g.bars.map((b) => b.tag).join(', ')}`,
               })}
-          onFocus={() => onHold(g.hand?.leg ?? null)}
+          onFocus={() => onHold(g.hand?.run ?? null)}
           onPointerDown={(e) => down(e, g)}
           onPointerMove={hand.move}
           onPointerUp={hand.up}
@@ -163,15 +185,15 @@ export default function Bars(props: Props) {
           <RunHeightBox
             at={besideRibbon(box.current, Math.max(TOP_PX, Math.min(pageTop + openAt - 90, innerHeight - BOX_PX)))}
             bars={shownBars}
-            bar={shownBars.find((b) => b.leg === open.leg) ?? null}
+            bar={told}
             levels={levels}
             network={network}
             heights={heights}
             storey={storey}
             onPick={(b) => {
               editor.select([{ map: 'runs', id: b.run }]);
-              onHold(b.leg);
-              setOpen({ ...open, leg: b.leg });
+              onHold(b.run);
+              setOpen({ ...open, run: b.run, leg: b.leg });
             }}
             onClose={close}
           />

@@ -14,7 +14,7 @@ export interface Grip extends Slot {
 
 const LEAST_PX = 44;
 
-const keyOf = ({ hand, bars }: Slot): string => hand?.leg ?? bars.map((b) => b.leg).join(' ');
+const keyOf = ({ hand, bars }: Slot): string => hand?.run ?? bars.map((b) => b.run).join(' ');
 
 /** Bars of runs, each across the part of the ribbon from `left` on. */
 export function barGrips(

@@ -29,10 +29,10 @@ const STEPS = [-100, -10, 10, 100];
 export default function RunHeightBox(props: Props) {
   const { at, bars, bar, onPick, onClose } = props;
   const box = useRef<HTMLElement>(null);
-  const leg = bar?.leg;
+  const run = bar?.run;
   useEffect(() => {
-    box.current?.querySelector<HTMLElement>(leg === undefined ? 'li button' : 'input')?.focus();
-  }, [leg]);
+    box.current?.querySelector<HTMLElement>(run === undefined ? 'li button' : 'input')?.focus();
+  }, [run]);
   useEffect(() => {
     const outside = (e: PointerEvent): void => {
       if (e.target instanceof Node && !box.current?.contains(e.target)) onClose();
@@ -40,7 +40,7 @@ export default function RunHeightBox(props: Props) {
     document.addEventListener('pointerdown', outside, true);
     return () => document.removeEventListener('pointerdown', outside, true);
   }, [onClose]);
-  const others = bars.filter((b) => b.leg !== leg);
+  const others = bars.filter((b) => b.run !== run);
   return (
     <section
       ref={box}
@@ -122,7 +122,7 @@ function Others({ bars, storey, heights, onPick, beside }: Props & { readonly be
       {beside && <h3 className="height-box-more">Also here</h3>}
       <ul>
         {[...bars].reverse().map((b) => (
-          <li key={b.leg}>
+          <li key={b.run}>
             <button type="button" onClick={() => onPick(b)}>
               <span>{capital(b.name)}</span>
               <span>{sayBar(plan, b, storey, heights.floor)}</span>

@@ -26,7 +26,7 @@ const edges = ({ from, upTo }: Group): readonly [number, number] => {
   return [middle - half, middle + half];
 };
 
-/** From above. `y`: height to px; `held`: the leg that keys or a finger had last. */
+/** From above. `y`: height to px; `held`: the run that keys or a finger had last. */
 export function slotsOf(bars: readonly RibbonBar[], y: (z: number) => number, held: string | null): Slot[] {
   const groups: Group[] = [];
   for (const bar of [...bars].sort((a, b) => b.z - a.z || (a.run < b.run ? -1 : 1))) {
@@ -41,7 +41,7 @@ export function slotsOf(bars: readonly RibbonBar[], y: (z: number) => number, he
     const [top, bottom] = edges(group);
     const sorted = [...group.bars].sort((a, b) => a.z - b.z);
     const only = sorted.length === 1 ? sorted[0] : undefined;
-    const hand = sorted.find((b) => b.leg === held) ?? sorted.find((b) => b.chosen) ?? only ?? null;
+    const hand = sorted.find((b) => b.run === held) ?? sorted.find((b) => b.chosen) ?? only ?? null;
     return { bars: sorted, hand, top, height: bottom - top };
   });
 }

@@ -4,9 +4,9 @@ import type { Vec } from '../../drawing/display-list.ts';
 import { lengthBetween, nodePlace } from '../../geometry/places.ts';
 import { distance, dot, scale, sub, unit } from '../../geometry/vec.ts';
 import { wallLength } from '../../geometry/wall-frame.ts';
+import { JOINT_MM } from '../../geometry/wall-joints.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Opening, Wall } from '../../plan/records/building.ts';
-import { COINCIDENT_MM } from '../../plan/units.ts';
 import type { PlacedFigure } from '../editor-api.ts';
 import { type WorkPlane, wayInHouse } from '../input/work-plane.ts';
 
@@ -61,7 +61,7 @@ function ofLeg(plan: Plan, plane: WorkPlane, id: string, shown: number): FigureS
 /** Cosine under which two walls stand across each other. */
 const ACROSS = 0.1;
 
-/** The wall that stands across another at one of its ends and makes a corner with it there. */
+/** The wall that stands across another at one of its ends and makes a corner with it there, drawn to the middle or to a face. */
 function acrossAt(plan: Plan, wall: Wall, end: 'a' | 'b'): string | undefined {
   const way = unit(sub(wall.b, wall.a));
   return Object.values(plan.walls).find(
@@ -69,7 +69,7 @@ function acrossAt(plan: Plan, wall: Wall, end: 'a' | 'b'): string | undefined {
       w.id !== wall.id &&
       w.storey === wall.storey &&
       Math.abs(dot(unit(sub(w.b, w.a)), way)) < ACROSS &&
-      Math.min(distance(w.a, wall[end]), distance(w.b, wall[end])) < COINCIDENT_MM,
+      Math.min(distance(w.a, wall[end]), distance(w.b, wall[end])) <= (w.thicknessMm + wall.thicknessMm) / 2 + JOINT_MM,
   )?.id;
 }
 

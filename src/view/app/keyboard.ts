@@ -7,7 +7,9 @@ import { keysNow, keyTable } from '../help/key-table.ts';
 import { openChapter, screen } from './screen.ts';
 import { useEditor } from './use-session.ts';
 
-const FIELDS = 'input, textarea, select, [contenteditable="true"]';
+/** Where letters are typed. Nothing is typed into a key that is one of several. */
+const FIELDS = 'input:not([type="radio"], [type="checkbox"]), textarea, select, [contenteditable="true"]';
+const PRESSED = 'button, a, summary, [role="slider"], input[type="radio"], input[type="checkbox"]';
 /** Keys a focused button, tab list or slider means for itself. */
 const OWN = new Set([
   'Enter',
@@ -56,7 +58,7 @@ export function pageKey(editor: Editor, e: KeyboardEvent): boolean {
   if (over !== null) return false;
   const pane = e.target instanceof Element ? e.target.closest<HTMLElement>('[data-pane]')?.dataset.pane : undefined;
   if (pane === 'plan' || pane === 'face') editor.setActivePane(pane);
-  if (!typing && !ctrl && OWN.has(e.key) && matches(e.target, 'button, a, summary, [role="slider"]')) return false;
+  if (!typing && !ctrl && OWN.has(e.key) && matches(e.target, PRESSED)) return false;
   const input = { key: e.key, ctrl, shift: e.shiftKey, alt: e.altKey, typing, drawing: pane !== undefined };
   const does = bindingOf(keysNow(), input)?.does;
   // A tool that asks for something has the first say, but for what is typed nowhere else.

@@ -6,6 +6,7 @@ import { condensateDrains } from '../drainage/condensate-drains.ts';
 import { isNew } from '../drainage/drains.ts';
 import type { Given } from '../given.ts';
 import { midSentence, saySize } from '../say-names.ts';
+import { conditionOf } from '../sections/condensate-rows.ts';
 import { count, figureOf } from './figure-of.ts';
 
 const GROUP = 'Answers';
@@ -83,7 +84,7 @@ function waitRows(report: Report): TallyFigure[] {
 }
 
 /** The longest new condensate pipe: how far, by itself or pumped, and in what size. */
-function condensateRows(given: Given, report: Report): TallyFigure[] {
+function condensateRows(given: Given): TallyFigure[] {
   if (given.case.when === 'before') return [];
   const drains = condensateDrains(given)
     .filter(isNew)
@@ -106,7 +107,7 @@ function condensateRows(given: Given, report: Report): TallyFigure[] {
       ...shared,
       figure: between(lo / 1000, hi === null ? null : hi / 1000, 'm', 1),
       say: `${drain.pumped ? 'pumped' : 'by gravity'}, ${sizes}`,
-      state: sectionOf(report, 'condensate')?.state ?? 'none',
+      state: conditionOf(given, drain).state,
       chapter: 'section:condensate',
       ids: drain.runs,
     }),
@@ -136,5 +137,5 @@ function findingRows(report: Report): TallyFigure[] {
 
 /** What the report answers: drop of gas, waits, the way of the condensate, and how many findings there are. */
 export function answerFigures(given: Given, report: Report): TallyFigure[] {
-  return [...gasRows(given, report), ...waitRows(report), ...condensateRows(given, report), ...findingRows(report)];
+  return [...gasRows(given, report), ...waitRows(report), ...condensateRows(given), ...findingRows(report)];
 }

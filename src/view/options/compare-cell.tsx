@@ -39,7 +39,7 @@ export function CompareCell({ cell, standing, chosen, column }: Props) {
     <>
       <span className="compare-figure">
         <StateMark state={cell.state} />
-        {sayUnit(figure)}
+        <span className="compare-said">{sayUnit(figure)}</span>
         {standing === 'best' && <span className="compare-best">best</span>}
       </span>
       {under !== '' && <span className="compare-under">{under}</span>}

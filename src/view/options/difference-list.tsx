@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Case, Plan } from '../../plan/plan.ts';
 import type { Difference } from '../../report/tally.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
@@ -78,13 +78,24 @@ function Differences({ from, to }: { readonly from: Case; readonly to: Case }) {
   );
 }
 
+/** The sheet of a phone has come down. */
+const LOWERED_MS = 250;
+
 function DifferenceRow({ of, from, to }: { readonly of: Difference; readonly from: Case; readonly to: Case }) {
   const editor = useEditor();
   const selection = useEditorState((s) => s.selection);
   const ids = of.after.length === 0 ? of.before : of.after;
   const shown = selection.length > 0 && selection.every((s) => ids.includes(s.id));
+  const row = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (!shown) return;
+    // On a phone the sheet is lowered meanwhile.
+    const timer = setTimeout(() => row.current?.scrollIntoView({ block: 'nearest' }), LOWERED_MS);
+    return () => clearTimeout(timer);
+  }, [shown]);
   return (
     <button
+      ref={row}
       type="button"
       className="difference-row"
       aria-pressed={shown}

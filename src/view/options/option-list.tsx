@@ -28,7 +28,7 @@ export function OptionList() {
       <ul className="option-list">
         {options.map((o) => {
           const looked = chosen.when === 'after' && chosen.option === o.id;
-          const under = [sayNew(plan, o.id) || 'nothing new yet', sayFates(plan, o.id), o.note.split('\n')[0] ?? ''];
+          const under = [o.note.split('\n')[0] ?? '', sayNew(plan, o.id) || 'nothing new yet', sayFates(plan, o.id)];
           return (
             <li key={o.id} className="option-card" data-looked={looked}>
               <div className="option-head">

@@ -36,14 +36,14 @@ export default function OptionsScreen() {
               legendHidden
               choices={[
                 { value: false, label: 'All figures' },
-                { value: true, label: 'Only what differs' },
+                { value: true, label: 'Only those that differ' },
               ]}
               chosen={only}
               onChoose={setOnly}
             />
           )}
           <button type="button" className="key" onClick={differ}>
-            Options, and what differs
+            What differs, in words
           </button>
           <button type="button" className="key" onClick={() => window.print()}>
             Print

@@ -1,6 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { expectNoViolations, tooSmall } from './hands/a11y.ts';
-import { bench, look, onPlan, panel, takeTool } from './hands/drawing.ts';
+import { bench, look, onPlan, panel, pullSheet, takeTool } from './hands/drawing.ts';
 import { handOf } from './hands/hand.ts';
 import { expect, isPhone, openEmpty, openFlat, test } from './hands/kickset.ts';
 import { answer, atRest, held } from './hands/model.ts';
@@ -222,9 +222,9 @@ test('from the form of a run to its isometric', async ({ page }) => {
   const run = Object.values(plan.runs).find((r) => r.service === 'gas');
   await page.evaluate((id) => window.__kickset?.editor?.select([{ map: 'runs', id }]), run?.id ?? '');
   const see = panel(page).getByRole('button', { name: 'See it in isometric' });
-  await see.evaluate((b: HTMLElement) => b.click());
+  await pullSheet(page, hand, 'full');
+  await hand.press(see);
   await expect(stage(page)).toHaveAccessibleName(new RegExp(`Isometric of ${run?.name}`));
-  expect(hand.kind).toBe('touch');
 });
 
 test('an empty job is told in words', async ({ page }) => {

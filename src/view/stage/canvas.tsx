@@ -4,13 +4,12 @@ import type { View } from '../../drawing/display-list.ts';
 import type { Editor, Pane } from '../../editor/editor-api.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { sayFace } from '../a11y/say-face.ts';
-import { openFinding, screen } from '../app/screen.ts';
+import { openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
 import { takeKeptLook } from '../hands/put-place.ts';
 import { Icon } from '../look/icon.tsx';
 import { showBeside, useShows } from './beside.ts';
-import { BesideBar } from './beside-bar.tsx';
 import type { PaneName } from './draw-counts.ts';
 import { fitFace } from './fit-face.ts';
 import { FloorSwitch } from './floor-switch.tsx';
@@ -30,7 +29,7 @@ const GhostKey = lazy(() => import('../ghosts/ghost-key.tsx'));
 const TAP_PX = 8;
 const MARK_REACH_PX = 22;
 
-const IsoPane = lazy(() => import('../iso/iso-pane.tsx'));
+const BesidePanes = lazy(() => import('./beside-panes.tsx'));
 
 /** The drawing: the plan with the face of a wall folded up out of it, and what stands beside it. */
 export function Canvas() {
@@ -43,25 +42,12 @@ export function Canvas() {
       <div className="stage-plan" style={shows === 'both' ? { flexGrow: share } : undefined}>
         <PlanPanes both={shows === 'both'} />
       </div>
-      {shows === 'both' && <BesideBar />}
-      {(shows === 'both' || shows === 'beside') && (
-        <div className="stage-beside" style={shows === 'both' ? { flexGrow: 100 - share } : undefined}>
-          <Suspense fallback={null}>
-            <IsoPane />
-          </Suspense>
-        </div>
+      {beside && (
+        <Suspense fallback={null}>
+          <BesidePanes shows={shows} />
+        </Suspense>
       )}
-      {beside && shows !== 'both' && <PaneSwitch up={shows === 'beside'} />}
     </div>
-  );
-}
-
-/** Where there is room for one only: which one. */
-function PaneSwitch({ up }: { readonly up: boolean }) {
-  return (
-    <button type="button" className="key pane-switch" onClick={() => screen.setState({ besideUp: !up })}>
-      {up ? 'Plan' : 'Isometric'}
-    </button>
   );
 }
 

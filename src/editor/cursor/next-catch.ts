@@ -19,7 +19,8 @@ function spotsOf({ kind, shape, gone, service: of }: Entry, service: string | nu
   if (gone || (kind === 'connection' && service !== null && of !== service)) return [];
   if (kind === 'connection' || kind === 'node' || kind === 'item' || kind === 'photo')
     return shape.is === 'spot' ? [shape.at] : [];
-  if (shape.is !== 'area') return [];
+  // What stands about has no place that a pipe starts on but its tails.
+  if (shape.is !== 'area' || (kind === 'point' && service !== null)) return [];
   if (kind === 'wall' || kind === 'opening' || kind === 'void') return shape.ring;
   return kind === 'point' ? [middleOf(shape.ring)] : [];
 }

@@ -94,13 +94,14 @@ export function ThingsList() {
   const wanted = useStore(asked, (a) => a.things === 'list');
   useEffect(() => {
     const line = list.current?.querySelector<HTMLElement>(`[data-row="${here}"]`);
-    if (wanted) {
+    if (wanted && typed !== '') setTyped('');
+    else if (wanted) {
       asked.setState({ things: null });
       line?.focus();
     } else if (moved.current) line?.focus();
     else line?.scrollIntoView({ block: 'nearest' });
     moved.current = false;
-  }, [here, wanted]);
+  }, [here, wanted, typed]);
 
   const toDrawing = (): void => {
     const { active } = editor.store.getState().panes;
@@ -109,7 +110,6 @@ export function ThingsList() {
   const go = (to: number): void => {
     const row = rows[(to + rows.length) % rows.length];
     if (!row) return;
-    moved.current = true;
     setAt(row.key);
     list.current?.querySelector<HTMLElement>(`[data-row="${rows.indexOf(row)}"]`)?.focus();
   };
@@ -134,8 +134,10 @@ export function ThingsList() {
   };
   const show = (thing: Thing): void => {
     const { map, id } = thing;
-    asked.setState({ staying: true });
-    if (!selection.some((s) => same(s, thing))) editor.select([{ map, id }]);
+    if (!selection.some((s) => same(s, thing))) {
+      asked.setState({ staying: true });
+      editor.select([{ map, id }]);
+    }
     const place = placeOf(plan, thing);
     if (place) {
       lowerSheet();

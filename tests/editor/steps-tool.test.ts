@@ -201,7 +201,7 @@ describe('a tap asks on the pad', () => {
     const editor = at(crossed());
     handOn(editor).tap(1000, 0);
     press(editor, 'other', 'kind:set', 'flip');
-    expect(state(editor).ask?.rows[2]?.find((k) => k.key === 'flip')?.on).toBe(true);
+    expect(state(editor).ask?.rows[3]?.find((k) => k.key === 'flip')?.on).toBe(true);
     press(editor, 'Escape');
     expect(state(editor)).toMatchObject({ ask: null, draft: null, toolState: 'idle' });
     expect(state(editor).history.undo).toEqual([]);

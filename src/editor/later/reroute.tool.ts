@@ -32,6 +32,8 @@ const WAYS = [
   { key: 'ahead', label: 'ahead', icon: 'ahead' },
   { key: 'left', label: 'left', icon: 'left' },
   { key: 'right', label: 'right', icon: 'right' },
+] as const;
+const UPRIGHT = [
   { key: 'up', label: 'up', icon: 'up' },
   { key: 'down', label: 'down', icon: 'down' },
 ] as const;
@@ -46,7 +48,14 @@ function layingAsk(ctx: Ctx): Ask {
   const fault = faultOf(ctx);
   const lost = part ? sayLost(part) : '';
   const says = ['Tap corners, or type a length and then its way.', lost, fault ?? ''].filter((line) => line !== '');
-  return { title: 'New way', figure: typed, unit: 'mm', says, rows: [WAYS], enter: fault === null ? 'join' : null };
+  return {
+    title: 'New way',
+    figure: typed,
+    unit: 'mm',
+    says,
+    rows: [WAYS, UPRIGHT],
+    enter: fault === null ? 'join' : null,
+  };
 }
 
 function leave(ctx: Ctx): string {

@@ -56,7 +56,7 @@ export function stepAsk(of: StepAsk, proposal: Proposal | null): Ask {
     figure: typed,
     unit: 'mm',
     says,
-    rows: [kinds, goes, [...angles, ...more]],
+    rows: [kinds, goes, angles, more],
     enter: proposal?.laid.ok ? 'lay it' : null,
   };
 }

@@ -76,8 +76,10 @@ export function InspectLeg({ id }: { readonly id: string }) {
           return change.run('leg.insulate', { leg: id, insulation, reach });
         }}
       />
-      <StepPart key={`step ${id}`} leg={id} />
-      <DropPart key={`drop ${id}`} leg={id} />
+      <div className="many-folds">
+        <StepPart key={`step ${id}`} leg={id} />
+        <DropPart key={`drop ${id}`} leg={id} />
+      </div>
       <SurenessKeys
         sureness={leg.sureness}
         disabled={change.disabled}

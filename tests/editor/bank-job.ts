@@ -60,3 +60,11 @@ export function endsOf(plan: Plan, run: string): readonly [string, string] {
   };
   return [say(chain?.nodes[0]), say(chain?.nodes.at(-1))];
 }
+
+/** What a plan says, whatever order its records stand in: what was deleted and put back stands last. */
+export const bytesOf = (plan: Plan): string =>
+  JSON.stringify(plan, (_, value: unknown) =>
+    typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value,
+  );

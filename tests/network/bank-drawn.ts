@@ -28,7 +28,7 @@ export const somePath: fc.Arbitrary<Xyz[]> = fc
     const pts: Xyz[] = [{ x: 0, y: 0, z: 0 }];
     let before: number | null = null;
     for (const [pick, mm] of legs) {
-      const i = pick === before ? (pick + 1) % 5 : pick;
+      const i: number = pick === before ? (pick + 1) % 5 : pick;
       const way = WAYS[i] as Xyz;
       before = i;
       const turned = { x: way.x, y: Math.abs(way.y) * sy, z: way.z * sz };

@@ -1,7 +1,7 @@
-import { type Box3, boxOf, grow, overlaps } from '../../geometry/boxes.ts';
 import { type Line3, segmentDistance } from '../../geometry/segments.ts';
 import { distance3 } from '../../geometry/vec.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
+import { boxed, linesOf, Nearness, nearestOf } from './nearness.ts';
 
 /** One way a member may end: its legs from its last firm corner on. */
 export interface Choice {
@@ -22,30 +22,8 @@ export type Fitted =
   | { readonly ok: true; readonly taken: readonly number[]; readonly cost: number }
   | { readonly ok: false; readonly pair: readonly [number, number] };
 
-export const linesOf = (pts: readonly Xyz[]): Line3[] => pts.slice(1).map((b, i) => ({ a: pts[i] as Xyz, b }));
-
-/** Lines with the boxes about them: most pairs are told apart by those. */
-export interface Lines {
-  readonly all: readonly { readonly line: Line3; readonly box: Box3 }[];
-  readonly box: Box3 | null;
-}
-
-export function boxed(lines: readonly Line3[]): Lines {
-  const all = lines.map((line) => ({ line, box: boxOf([line.a, line.b]) }));
-  return { all, box: lines.length === 0 ? null : boxOf(lines.flatMap((l) => [l.a, l.b])) };
-}
-
-/** No two of these come nearer than `mm` by their middle lines. */
-export function clear(one: Lines, other: Lines, mm: number): boolean {
-  if (!one.box || !other.box) return true;
-  const wide = grow(one.box, mm);
-  if (!overlaps(wide, other.box)) return true;
-  const near = other.all.filter((q) => overlaps(wide, q.box));
-  return one.all.every((p) => {
-    const about = grow(p.box, mm);
-    return near.every((q) => !overlaps(about, q.box) || segmentDistance(p.line, q.line).distance >= mm);
-  });
-}
+/** How far apart two members are to stay by their middle lines, mm. */
+export type Apart = (i: number, j: number) => number;
 
 /** Legs of one pipe keep out of each other, but for those that only a set is between. */
 function clearOfItself(firm: readonly Line3[], legs: readonly Line3[], radiusMm: number): boolean {
@@ -68,22 +46,51 @@ const ROUNDING_MM = 0.2;
 const MOST_TRIES = 500;
 const MOST_BETTER = 60;
 
-/**
- * Takes a choice for each so that no two come nearer than `apart` of them by their middle lines, for the least cost found.
- * Whoever has the fewest ways left chooses next; a choice takes away those of the others that it is in the way of.
- */
-export function fitTogether(all: readonly ToFit[], apart: (i: number, j: number) => number): Fitted {
+/** Choices that keep out of what is settled, each with how near it comes to the settled legs of the others. */
+interface Settled {
+  readonly ownWay: readonly (readonly number[])[];
+  readonly toFirm: (i: number, c: number, j: number) => number;
+  readonly near: Nearness;
+}
+
+/** Measures everything that is asked of a row more than once. `farMm`: nothing is asked that is further apart. */
+export function measured(all: readonly ToFit[], farMm: number): Settled {
   const lines = all.map((m) => m.choices.map((c) => boxed(linesOf(c.pts))));
   const firm = all.map((m) => boxed(m.firm));
-  const mmOf = (i: number, j: number): number => apart(i, j) - ROUNDING_MM;
-  const of = (i: number, c: number): Lines => lines[i]?.[c] ?? { all: [], box: null };
+  const ownWay = all.map((m) =>
+    m.choices.flatMap((c, k) => (clearOfItself(m.firm, linesOf(c.pts), m.radiusMm) ? [k] : [])),
+  );
+  const toFirm = new Map<number, number>();
+  const most = Math.max(1, ...all.map((m) => m.choices.length));
+  return {
+    ownWay,
+    near: new Nearness(lines, farMm),
+    toFirm(i, c, j) {
+      const key = (i * most + c) * all.length + j;
+      const was = toFirm.get(key);
+      if (was !== undefined) return was;
+      const [one, other] = [lines[i]?.[c], firm[j]];
+      const mm = one && other ? nearestOf(one, other, farMm) : farMm;
+      toFirm.set(key, mm);
+      return mm;
+    },
+  };
+}
+
+/**
+ * Takes a choice for each so that no two come nearer than `apart` of them by their middle lines, for the least cost found.
+ * Whoever has the fewest ways left chooses next; a choice takes away those of the others that it is in the way of. What
+ * costs `below` or more is not looked at.
+ */
+export function fitTogether(all: readonly ToFit[], settled: Settled, apart: Apart, below: number): Fitted {
   const costOf = (i: number, c: number): number => all[i]?.choices[c]?.cost ?? 0;
+  const mmOf = (i: number, j: number): number => apart(i, j) - ROUNDING_MM;
   let pair: [number, number] = [0, 0];
-  const open = all.map((m, i) =>
-    m.choices.flatMap((choice, c) => {
-      const against = firm.findIndex((f, j) => j !== i && !clear(of(i, c), f, mmOf(i, j)));
+  const open = settled.ownWay.map((own, i) =>
+    own.filter((c) => {
+      const against = all.findIndex((_, j) => j !== i && settled.toFirm(i, c, j) < mmOf(i, j));
       if (against >= 0) pair = [i, against];
-      return against < 0 && clearOfItself(m.firm, linesOf(choice.pts), m.radiusMm) ? [c] : [];
+      return against < 0;
     }),
   );
   const stuck = open.findIndex((o) => o.length === 0);
@@ -100,7 +107,7 @@ export function fitTogether(all: readonly ToFit[], apart: (i: number, j: number)
       least += costOf(i, cs[0] ?? 0);
       if (next < 0 || cs.length < (left[next]?.length ?? 0)) next = i;
     }
-    if (best && least >= best.cost - 1) return;
+    if (least >= (best ? best.cost - 1 : below)) return;
     if (next < 0) {
       best = { taken: [...taken], cost };
       limit = Math.min(limit, tries + MOST_BETTER);
@@ -108,23 +115,18 @@ export function fitTogether(all: readonly ToFit[], apart: (i: number, j: number)
     }
     for (const c of left[next] ?? []) {
       if (++tries > limit) return;
-      const mine = of(next, c);
       let dead = -1;
       const after = left.map((cs, j) => {
         if (!cs || j === next || dead >= 0) return null;
-        const kept = cs.filter((d) => clear(mine, of(j, d), mmOf(next, j)));
+        const mm = mmOf(next, j);
+        const kept = cs.filter((d) => settled.near.of(next, c, j, d) >= mm);
         if (kept.length === 0) dead = j;
         return kept;
       });
-      if (dead >= 0) {
-        pair = [next, dead];
-        continue;
-      }
-      go(
-        after,
-        taken.map((t, k) => (k === next ? c : t)),
-        cost + costOf(next, c),
-      );
+      if (dead < 0) {
+        const now = taken.map((t, k) => (k === next ? c : t));
+        go(after, now, cost + costOf(next, c));
+      } else pair = [next, dead];
     }
   };
   go(

@@ -2,7 +2,8 @@ import { type Line3, segmentDistance } from '../../geometry/segments.ts';
 import { add3, distance3, dot3, length3, scale3, sub3, unit3 } from '../../geometry/vec.ts';
 import type { Xyz } from '../../plan/records/parts.ts';
 import type { BankEnd, BankMember, BankTask, Laid, LaidMember, LaidPlace, Lean } from './bank.ts';
-import { boxed, type Choice, clear, type Fitted, fitTogether, linesOf } from './fit-together.ts';
+import { type Choice, type Fitted, fitTogether, measured } from './fit-together.ts';
+import { boxed, linesOf, nearestOf } from './nearness.ts';
 import { carriedAlong, isBack, nested, waysOf } from './nest.ts';
 import { followed } from './rest.ts';
 import { cornersOnly, waysTo } from './ways.ts';
@@ -59,7 +60,7 @@ function parallelPart(task: BankTask, ways: readonly Xyz[]): Xyz[][] {
   for (const [i, one] of all.entries()) {
     for (const [j, other] of all.slice(0, i).entries()) {
       const radii = (task.members[i]?.radiusMm ?? 0) + (task.members[j]?.radiusMm ?? 0);
-      if (clear(boxed(linesOf(one)), boxed(linesOf(other)), radii)) continue;
+      if (nearestOf(boxed(linesOf(one)), boxed(linesOf(other)), radii) >= radii) continue;
       const names = `${capital(task.members[j]?.name ?? '')} and ${task.members[i]?.name ?? ''}`;
       const near = distance3(task.across[i] as Xyz, task.across[j] as Xyz) < radii;
       throw new NoWay(
@@ -126,7 +127,7 @@ function wished(task: BankTask, side: Side): (i: number, j: number) => number {
   };
 }
 
-function settle(task: BankTask, side: Side, lines: readonly (readonly Xyz[])[], row: Xyz): Chosen {
+function settle(task: BankTask, side: Side, lines: readonly (readonly Xyz[])[], row: Xyz, below: number): Chosen {
   const { members } = task;
   const steps = { stepMm: task.spacingMm, count: members.length };
   const toFit = members.map((m, i) => {
@@ -136,11 +137,15 @@ function settle(task: BankTask, side: Side, lines: readonly (readonly Xyz[])[], 
     return { radiusMm: m.radiusMm, firm: linesOf(pts.slice(0, -1)), choices };
   });
   const wish = wished(task, side);
+  const widest = Math.max(0, ...members.map((m) => m.radiusMm)) * 2 + task.spacingMm;
+  const floor = toFit.reduce((sum, m) => sum + (m.choices[0]?.cost ?? 0), 0);
+  if (floor >= below) throw new NoWay('Another order is shorter.');
+  const settled = measured(toFit, widest);
   let failed: Fitted | null = null;
   for (const share of ROOM) {
     const apart = (i: number, j: number): number =>
       (members[i]?.radiusMm ?? 0) + (members[j]?.radiusMm ?? 0) + share * wish(i, j);
-    const fitted = fitTogether(toFit, apart);
+    const fitted = fitTogether(toFit, settled, apart, below);
     if (fitted.ok) {
       return { taken: toFit.map((m, i) => m.choices[fitted.taken[i] ?? 0]?.pts ?? []), cost: fitted.cost };
     }
@@ -165,18 +170,19 @@ function outwards(end: BankEnd, pts: readonly Xyz[], corner: { k: number; z: num
 
 /**
  * Lays a bank: every member along the path in its place across it, corners nested, then each by itself to its own end, so
- * that no two run into each other. Refuses in words, with the two members that are in each other's way.
+ * that no two run into each other. Refuses in words, with the two members that are in each other's way. Nothing that costs
+ * `below` or more past the bank is looked for.
  */
-export function layBank(task: BankTask): Laid {
+export function layBank(task: BankTask, below = Number.POSITIVE_INFINITY): Laid {
   try {
     const ways = waysOf(task.path);
     const last = task.path.length - 1;
     const all = parallelPart(task, ways);
     const on = task.across.map((a) => carriedAlong(a, ways));
     const acrossEnd = on.map((a) => a.at(-1) as Xyz);
-    const ends = settle({ ...task, across: acrossEnd }, 'end', all, rowOf(acrossEnd));
+    const ends = settle({ ...task, across: acrossEnd }, 'end', all, rowOf(acrossEnd), below);
     const lines = all.map((pts, i) => [...pts.slice(0, -2), ...(ends.taken[i] ?? [])].reverse());
-    const starts = settle(task, 'start', lines, rowOf(task.across));
+    const starts = settle(task, 'start', lines, rowOf(task.across), below - ends.cost);
     const members = task.members.map((m, i): LaidMember => {
       const own = all[i] ?? [];
       const inner = own.slice(1, -1).map((at, k): LaidPlace => ({ at, lean: { corner: k + 1 } }));

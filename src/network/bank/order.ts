@@ -49,10 +49,10 @@ export function ordersFor(task: RowTask, wins: Wins): number[][] {
 }
 
 /** Lays the bank with its members in this order along the row. What is laid is in the order they were told. */
-export function layInOrder(task: RowTask, order: readonly number[]): LaidRow {
+export function layInOrder(task: RowTask, order: readonly number[], below?: number): LaidRow {
   const places = evenly(order.length, task.spacingMm);
   const members = order.flatMap((i) => task.members[i] ?? []);
-  const laid = layBank({ ...task, members, across: places.map((mm) => scale3(task.row, mm)) });
+  const laid = layBank({ ...task, members, across: places.map((mm) => scale3(task.row, mm)) }, below);
   if (!laid.ok) {
     const [one, other] = laid.pair ?? [];
     const pair = one === undefined || other === undefined ? null : ([order[one] ?? 0, order[other] ?? 0] as const);
@@ -67,9 +67,9 @@ export function layInBestOrder(task: RowTask, wins: Wins = 'tails'): LaidRow {
   let best: LaidRow | null = null;
   let refused: LaidRow | null = null;
   for (const order of ordersFor(task, wins)) {
-    const laid = layInOrder(task, order);
+    const laid = layInOrder(task, order, best?.ok ? best.bank.cost - 1 : undefined);
     if (!laid.ok) refused ??= laid;
-    else if (!best?.ok || laid.bank.cost < best.bank.cost - 1) best = laid;
+    else best = laid;
   }
   return best ?? refused ?? { ok: false, why: 'A bank has two runs or more.', pair: null };
 }

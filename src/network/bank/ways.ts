@@ -34,6 +34,9 @@ export interface Steps {
 /** A bend is worth this much pipe to somebody who has the choice: only ways are weighed against each other by it. */
 const BEND_MM = 300;
 
+/** Ways dearer than so many others are not weighed. */
+const MOST_WAYS = 160;
+
 const ORDERS: readonly (readonly number[])[] = [
   [0, 1, 2],
   [0, 2, 1],
@@ -83,11 +86,12 @@ function goes(leaving: Leaving, tail: Tail, pts: readonly Xyz[], backMm: number)
   return true;
 }
 
-/** How far back it may leave: in steps, and just where it is level with the tail. */
-function backs(leaving: Leaving, tail: Tail, { stepMm, count }: Steps): number[] {
-  const level = -dot3(sub3(tail.at, leaving.at), leaving.way);
+/** How far back it may leave: in steps, and just where it is level with the place it turns to. */
+function backs(leaving: Leaving, under: Xyz, { stepMm, count }: Steps): number[] {
+  const level = -dot3(sub3(under, leaving.at), leaving.way);
   const all = Array.from({ length: count + 1 }, (_, i) => i * stepMm);
-  return [...all, level].filter((b, i) => b >= 0 && b <= leaving.backMm && (i <= count || !all.includes(b)));
+  const told = all.some((mm) => Math.abs(mm - level) < COINCIDENT_MM) ? all : [...all, level];
+  return told.filter((mm) => mm >= 0 && mm <= leaving.backMm);
 }
 
 /**
@@ -97,10 +101,10 @@ function backs(leaving: Leaving, tail: Tail, { stepMm, count }: Steps): number[]
 export function waysTo(leaving: Leaving, tail: Tail, steps: Steps): Way[] {
   const axes = axesAbout(tail.facing, leaving);
   const found = new Map<string, Way>();
-  for (const back of backs(leaving, tail, steps)) {
-    const from = sub3(leaving.at, scale3(leaving.way, back));
-    for (let d = 1; d <= steps.count + 1; d++) {
-      const under = add3(tail.at, scale3(tail.facing, d * steps.stepMm));
+  for (let d = 1; d <= steps.count + 1; d++) {
+    const under = add3(tail.at, scale3(tail.facing, d * steps.stepMm));
+    for (const back of backs(leaving, under, steps)) {
+      const from = sub3(leaving.at, scale3(leaving.way, back));
       for (const pts of waysUnder(leaving, axes, from, under)) {
         const way = cornersOnly([...pts, tail.at]);
         const key = way.map((p) => `${Math.round(p.x)} ${Math.round(p.y)} ${Math.round(p.z)}`).join();
@@ -109,7 +113,7 @@ export function waysTo(leaving: Leaving, tail: Tail, steps: Steps): Way[] {
       }
     }
   }
-  return [...found.values()].sort((a, b) => a.cost - b.cost);
+  return [...found.values()].sort((a, b) => a.cost - b.cost).slice(0, MOST_WAYS);
 }
 
 type Axes = readonly [Xyz, Xyz, Xyz];

@@ -78,6 +78,16 @@ describe('aligning', () => {
     expect(walls[id.south ?? '']?.b).toMatchObject({ x: 5100, y: 0 });
   });
 
+  test('a wall that stands where it is to stand is not pulled aslant by the corner it makes', () => {
+    const { editor, id } = drawn();
+    const things = [id.west, id.south].map((w) => ({ map: 'walls', id: w }));
+    expect(editor.run('things.align', { things, way: RIGHT, edge: 'least' }).ok).toBe(true);
+    const { walls } = editor.store.getState().plan;
+    // The face of the one lies 50 before the end of the other.
+    expect([walls[id.west ?? '']?.a.x, walls[id.west ?? '']?.b.x]).toEqual([0, 0]);
+    expect(walls[id.south ?? '']?.a.x).toBe(-50);
+  });
+
   test('what hangs on a wall that runs another way is refused by name, and nothing moves', () => {
     const { editor, id } = drawn();
     const before = editor.store.getState().plan;

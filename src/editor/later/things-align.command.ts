@@ -80,12 +80,15 @@ export default defineCommand({
       args.edge,
     );
     const nodes = new Map<string, Xyz>();
-    const moves = placed.flatMap(({ thing, extent }) => {
-      const mm = to - edgeOf(extent, args.edge);
-      return Math.abs(mm) < COINCIDENT_MM ? [] : movesOfThing(plan, thing, scale3(way, mm), nodes);
-    });
+    const told = placed.map(({ thing, extent }) => ({ thing, mm: to - edgeOf(extent, args.edge) }));
+    const far = (mm: number): boolean => Math.abs(mm) >= COINCIDENT_MM;
+    if (!told.some(({ mm }) => far(mm))) return [];
+    // A wall that stands where it is to stand is told so, or one that makes a corner with it would pull it aslant.
+    const moves = told
+      .filter(({ thing, mm }) => far(mm) || thing.map === 'walls')
+      .flatMap(({ thing, mm }) => movesOfThing(plan, thing, scale3(way, far(mm) ? mm : 0), nodes));
     for (const [node, by] of nodes) moves.push({ node, by });
-    return moves.length === 0 ? [] : moveThings(draft, moves, ctx);
+    return moveThings(draft, moves, ctx);
   },
   example(plan, rng) {
     const all = MAPS.flatMap((map) => Object.keys(plan[map]).map((thing) => ({ map, id: thing })));

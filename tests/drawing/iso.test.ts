@@ -3,7 +3,7 @@ import type { Item, Vec } from '../../src/drawing/display-list.ts';
 import { houseTurn } from '../../src/drawing/iso/house-turn.ts';
 import { isoDrawing } from '../../src/drawing/iso/iso-drawing.ts';
 import { isoHits } from '../../src/drawing/iso/iso-hit.ts';
-import { isoNorth } from '../../src/drawing/iso/iso-north.ts';
+import { isoNorth, northItems } from '../../src/drawing/iso/iso-north.ts';
 import { isoPlane, nextQuarter, type Quarter } from '../../src/drawing/iso/iso-plane.ts';
 import { isoWalk } from '../../src/drawing/iso/iso-walk.ts';
 import { slantPlane } from '../../src/drawing/iso/slant-plane.ts';
@@ -74,6 +74,9 @@ describe('the projection', () => {
     expect(degrees([0, 0], tip(1))).toBeCloseTo(-150, 9);
     expect(degrees([0, 0], tip(2))).toBeCloseTo(-30, 9);
     expect(degrees([0, 0], tip(3))).toBeCloseTo(30, 9);
+    // On a sheet at 1:50 the bob is as large as on any other.
+    const bob = northItems(isoPlane(0), [1000, 2000], 50).find((i) => i.t === 'area');
+    expect(apart(bob?.rings[0]?.[1] ?? [0, 0], [1000, 2000])).toBeCloseTo(250, 9);
   });
 });
 

@@ -68,53 +68,71 @@ function keepNodesFree(fragments: readonly Fragment[], paper: Paper, to: Obstacl
   return nodes;
 }
 
+interface Told {
+  readonly labels: readonly { readonly id: string; readonly items: readonly Item[]; readonly boxes: readonly Box[] }[];
+  readonly untold: number;
+}
+
+/** What is written at the fragments in view, one kind after another: what has the least choice goes first. */
+function tell(
+  drawing: IsoDrawing,
+  fragments: readonly Fragment[],
+  rooms: readonly Fragment[],
+  choices: IsoChoices,
+): Told {
+  const { mmPerPaperMm: k, visible } = choices;
+  const medium = choices.medium ?? 'screen';
+  const sizes = TEXT_MM[medium];
+  const paper = paperAt(k);
+  const to = obstaclesOf(fragments, paper, visible && grow(scaled(visible, k), -EDGE_MM));
+  for (const box of choices.taken ?? []) to.claim(scaled(box, k));
+  const nodes = keepNodesFree(fragments, paper, to);
+  const fineness = finenessOf(k, medium);
+  const labels: Told['labels'][number][] = [];
+  const add = (found: readonly { id: string; items: readonly Item[]; box: Box }[]): void => {
+    for (const { id, items, box } of found) labels.push({ id, items, boxes: [box] });
+  };
+  add(placeTags(tagLegs(fragments, paper, visible), paper, sizes, fineness, to, nodes));
+  let untold = 0;
+  if (choices.lengths) {
+    const inView = drawing.lengths.filter((l) => !visible || meets(boxAround([l.a, l.b]), visible));
+    const led = inView.length <= MOST_LED && (medium === 'sheet' || k <= LED_FROM);
+    for (const length of inView) {
+      const placed = placeLength(length, sizes.dimension, paper, to, led);
+      if (placed) labels.push(placed);
+      else untold += 1;
+    }
+  }
+  add(drawing.levels.flatMap((level) => placeLevel(level, sizes.dimension, paper, to) ?? []));
+  add(placeFlags({ fragments, paper, to, sizes, fineness }, []).placed);
+  add(
+    rooms.flatMap((f) =>
+      f.wishes.flatMap((w) => (w.w === 'name' && placeName(f, { ...w, small: true }, sizes, paper, to)) || []),
+    ),
+  );
+  return { labels, untold };
+}
+
+/** What shows how legs lie that go along no axis. A fall has its wedge for that. */
+function slantsOf(drawing: IsoDrawing, k: number): IsoList['items'] {
+  return drawing.legs.flatMap((leg) => {
+    if (leg.runsDownhill || leg.map === 'stretches') return [];
+    const items = slantPlane(drawing.plane.onAxes(leg.placeA.at), drawing.plane.onAxes(leg.placeB.at), k);
+    return items.length > 0 ? [{ group: 'joist' as const, id: leg.record.id, items }] : [];
+  });
+}
+
 /**
  * Places what an isometric has to tell at one scale. No two labels overlap and none covers an end, a corner or something in
  * line; what finds no free place is left out, and counted where it is a length.
  */
 export function annotateIso(drawing: IsoDrawing, choices: IsoChoices): IsoList {
   const { mmPerPaperMm: k, visible } = choices;
-  const medium = choices.medium ?? 'screen';
-  const sizes = TEXT_MM[medium];
-  const paper = paperAt(k);
-  const within = visible && grow(scaled(visible, k), -EDGE_MM);
-  const shown = (f: { readonly box: Box }): boolean => !visible || meets(f.box, visible);
+  const shown = (f: Fragment): boolean => !visible || meets(f.box, visible);
   const fragments = drawing.fragments.filter(shown);
   const rooms = choices.rooms ? drawing.rooms.filter(shown) : [];
-  const to = obstaclesOf(fragments, paper, within);
-  for (const box of choices.taken ?? []) to.claim(scaled(box, k));
-  const nodes = keepNodesFree(fragments, paper, to);
-  const fineness = finenessOf(k, medium);
-  const labels: { id: string; items: readonly Item[]; boxes: readonly Box[] }[] = [];
-  const add = (found: readonly { id: string; items: readonly Item[]; box: Box }[]): void => {
-    for (const { id, items, box } of found) labels.push({ id, items, boxes: [box] });
-  };
   const crowded = fragments.filter((f) => f.layer === 'run').length > MOST_TOLD;
-  let untold = 0;
-  if (!crowded) {
-    add(placeTags(tagLegs(fragments, paper, visible), paper, sizes, fineness, to, nodes));
-    if (choices.lengths) {
-      const inView = drawing.lengths.filter((l) => shown({ box: boxAround([l.a, l.b]) }));
-      const led = inView.length <= MOST_LED && (medium === 'sheet' || k <= LED_FROM);
-      for (const length of inView) {
-        const placed = placeLength(length, sizes.dimension, paper, to, led);
-        if (placed) labels.push(placed);
-        else untold += 1;
-      }
-    }
-    add(drawing.levels.flatMap((level) => placeLevel(level, sizes.dimension, paper, to) ?? []));
-    add(placeFlags({ fragments, paper, to, sizes, fineness }, []).placed);
-    add(
-      rooms.flatMap((f) =>
-        f.wishes.flatMap((w) => (w.w === 'name' && placeName(f, { ...w, small: true }, sizes, paper, to)) || []),
-      ),
-    );
-  }
-  const slants = drawing.legs.flatMap((leg) => {
-    const fall = leg.runsDownhill || leg.map === 'stretches';
-    const items = fall ? [] : slantPlane(drawing.plane.onAxes(leg.placeA.at), drawing.plane.onAxes(leg.placeB.at), k);
-    return items.length > 0 ? [{ group: 'joist' as const, id: leg.record.id, items }] : [];
-  });
+  const { labels, untold } = crowded ? { labels: [], untold: 0 } : tell(drawing, fragments, rooms, choices);
   const taken = labels.flatMap((l) => l.boxes.map((b) => scaled(b, 1 / k)));
   const all = [...rooms, ...fragments];
   return {
@@ -123,7 +141,7 @@ export function annotateIso(drawing: IsoDrawing, choices: IsoChoices): IsoList {
     crowded,
     items: [
       ...rooms.map((f) => ({ group: f.layer, id: f.id, items: f.items })),
-      ...slants,
+      ...slantsOf(drawing, k),
       ...fragments.map((f) => ({ group: f.layer, id: f.id, items: f.items })),
       ...labels.map((l) => ({ group: 'label' as const, id: l.id, items: l.items })),
     ],

@@ -18,6 +18,9 @@ function useAnnouncing(): void {
       },
       () => undefined,
     );
+    // A key asks for these, and the next key is typed into them.
+    void import('../panels/things/things-list.tsx').catch(() => undefined);
+    void import('./height-ask.tsx').catch(() => undefined);
     return () => {
       left = true;
       stop?.();

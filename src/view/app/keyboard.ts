@@ -24,6 +24,9 @@ const OWN = new Set([
   'PageDown',
 ]);
 
+/** What has not come by then will not come. */
+const ON_ITS_WAY_MS = 3000;
+
 const matches = (target: EventTarget | null, what: string): boolean =>
   target instanceof Element && target.closest(what) !== null;
 
@@ -39,14 +42,21 @@ export function closeTopmost(): boolean {
 
 function doAct(act: PageAct, back: boolean): void {
   if (act === 'help' || act === 'print') screen.setState({ over: act });
-  else if (act === 'height') asked.setState({ height: true });
+  else if (act === 'height') asked.setState({ height: true, since: performance.now() });
   else if (act === 'where') asked.setState(({ where }) => ({ where: where + 1 }));
   else if (act === 'part') goToNextPart(back);
   else {
-    asked.setState({ things: act === 'find' ? 'find' : 'list' });
+    asked.setState({ things: act === 'find' ? 'find' : 'list', since: performance.now() });
     screen.setState({ finding: null });
     openChapter('things');
   }
+}
+
+/** A field is asked for and not there yet: what is typed meanwhile is meant for it, and takes no tool. */
+function isOnItsWay(): boolean {
+  const { things, height, since } = asked.getState();
+  const waited = things !== null || (height && document.querySelector('.height-box') === null);
+  return waited && performance.now() - since < ON_ITS_WAY_MS;
 }
 
 /** True when the page did something with the key. */
@@ -56,6 +66,7 @@ export function pageKey(editor: Editor, e: KeyboardEvent): boolean {
   const over = screen.getState().over;
   if (e.key === 'Escape' && (over !== null || !busy(editor)) && closeTopmost()) return true;
   if (over !== null) return false;
+  if (!typing && !ctrl && e.key.length === 1 && isOnItsWay()) return true;
   const pane = e.target instanceof Element ? e.target.closest<HTMLElement>('[data-pane]')?.dataset.pane : undefined;
   if (pane === 'plan' || pane === 'face') editor.setActivePane(pane);
   if (!typing && !ctrl && OWN.has(e.key) && matches(e.target, PRESSED)) return false;

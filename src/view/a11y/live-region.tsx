@@ -38,6 +38,10 @@ export function LiveRegion() {
   }, [said]);
   return (
     <>
+      <p className="out-of-sight" id="drawing-how">
+        An arrow shows a cross and moves it. Ctrl with an arrow goes to the next thing. Enter taps. F6 goes to the next
+        part of the page, L to the list of things, question mark to all keys.
+      </p>
       <Aloud />
       <div className="out-of-sight" role="alert">
         {said?.refusal && <span key={said.n}>{said.text}</span>}

@@ -173,7 +173,14 @@ export function PaneStage({ pane, name, label, onMarks }: Props) {
     else delete layers.current[key];
   };
   return (
-    <div ref={box} className="pane-box" role="application" aria-label={label} data-pane={name}>
+    <div
+      ref={box}
+      className="pane-box"
+      role="application"
+      aria-label={label}
+      aria-describedby="drawing-how"
+      data-pane={name}
+    >
       <Stage width={width} height={height} listening={false}>
         <Layer ref={layer('still')} name="still" listening={false}>
           {STILL_GROUPS.map((g) => (

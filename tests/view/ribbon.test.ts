@@ -52,6 +52,16 @@ describe('slots of the ribbon', () => {
     expect(slotsOf([bar('a', 150), bar('c', 160)], y, null)[0]?.hand).toBeNull();
   });
 
+  test('what the tab of the work height covers can be touched beside it', () => {
+    const tab = [y(150) - 22, y(150) + 22] as const;
+    const slots = slotsOf([bar('a', 140), bar('b', 160), bar('c', 270), bar('d', 400)], y, null, tab);
+    expect(slots.flatMap((s) => s.bars)).toHaveLength(4);
+    for (const s of slots) {
+      expect(s.height).toBeGreaterThanOrEqual(44);
+      expect(s.top >= tab[1] || s.top + s.height <= tab[0]).toBe(true);
+    }
+  });
+
   test('a press takes the nearest where it is plainly meant, else none', () => {
     const [slot] = slotsOf([bar('a', 150), bar('c', 350)], y, null);
     if (!slot) throw new Error('no slot');
@@ -103,7 +113,7 @@ describe('a run held by its height', () => {
     const over = aimAt(near, 2050, 30);
     const gap = held.gaps.gas ?? held.gaps.crossing ?? 0;
     expect(gap).toBeGreaterThan(0);
-    expect(over.caught).toBe('just clear over the cold 22');
+    expect(over.caught).toBe(`just clear over the cold 22, by ${gap}`);
     expect(over.z - held.radius - pass.high).toBeGreaterThanOrEqual(gap);
     expect(over.z - held.radius - pass.high).toBeLessThan(gap + 1);
   });

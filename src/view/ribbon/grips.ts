@@ -16,16 +16,17 @@ const LEAST_PX = 44;
 
 const keyOf = ({ hand, bars }: Slot): string => hand?.run ?? bars.map((b) => b.run).join(' ');
 
-/** Bars of runs, each across the part of the ribbon from `left` on. */
+/** Bars of runs, each across the part of the ribbon from `left` on; `off`: px that the tab of the work height takes up there. */
 export function barGrips(
   bars: readonly RibbonBar[],
   scale: RibbonScale,
   held: string | null,
   left: number,
   width: number,
+  off: readonly [number, number] | null,
 ): Grip[] {
   const wide = Math.max(width, LEAST_PX);
-  return slotsOf(bars, (z) => scale.y(z), held).map((slot) => ({
+  return slotsOf(bars, (z) => scale.y(z), held, off).map((slot) => ({
     ...slot,
     key: keyOf(slot),
     left: Math.max(0, left + width - wide),

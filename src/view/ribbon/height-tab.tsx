@@ -3,7 +3,7 @@ import type { RibbonLevel } from '../../drawing/ribbon.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { besideRibbon } from './beside-ribbon.ts';
 import { CATCH_PX, heightAt, type StoreyHeights, sayWorkHeight } from './levels.ts';
-import type { RibbonScale } from './ribbon-scale.ts';
+import { type RibbonScale, tabY } from './ribbon-scale.ts';
 
 const HeightBox = lazy(() => import('./height-box.tsx'));
 
@@ -67,7 +67,7 @@ export function HeightTab({ heights, levels, scale, z, storey, height }: Props) 
       setTyping(true);
     }
   };
-  const y = Math.min(Math.max(scale.y(z), 24), height - 24);
+  const y = tabY(scale, z, height);
   const figure = Math.round(z - heights.floor);
   const says = sayWorkHeight(plan, levels, ref);
   const pageY = (tab.current?.closest('.ribbon')?.getBoundingClientRect().top ?? 0) + y;

@@ -106,14 +106,18 @@ function atLevel({ radius }: HeldRun, level: RibbonLevel): Aim {
   return { z: z + off, height: { ...height, mm: off }, caught };
 }
 
+/** How a height is called that leaves just the room that is asked for. */
+export const JUST_CLEAR = 'just clear';
+
 /** Just over and just under a pipe that passes, with the room that is asked for between the two, in whole mm off the floor. */
 function justClear({ radius, floor, gas, gaps }: HeldRun, p: Passing): Aim[] {
   const gap = (gas !== isGas(p.service) ? gaps.gas : gaps.crossing) ?? gaps.crossing ?? 0;
+  const by = gap > 0 ? `, by ${gap}` : '';
   const over = Math.ceil(p.high + gap + radius - floor) + floor;
   const under = Math.floor(p.low - gap - radius - floor) + floor;
   return [
-    { z: over, height: null, caught: `just clear over the ${p.name}` },
-    { z: under, height: null, caught: `just clear under the ${p.name}` },
+    { z: over, height: null, caught: `${JUST_CLEAR} over the ${p.name}${by}` },
+    { z: under, height: null, caught: `${JUST_CLEAR} under the ${p.name}${by}` },
   ];
 }
 

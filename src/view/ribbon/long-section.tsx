@@ -12,6 +12,8 @@ type BarsProps = Parameters<typeof Bars>[0];
 interface Props extends Omit<BarsProps, 'grips' | 'acrossMm' | 'chosenItems'> {
   readonly run: string;
   readonly held: string | null;
+  /** px that the tab of the work height takes up. */
+  readonly off: readonly [number, number] | null;
   /** The chosen run is drawn in its moved place for now. */
   readonly lifted: boolean;
   readonly across: { readonly left: number; readonly px: number };
@@ -28,7 +30,7 @@ const AT_EDGE = 0.07;
 
 /** The chosen run at its whole length, with what it passes; its level parts are taken hold of where they lie. */
 export default function LongSection(props: Props) {
-  const { run, held, across, scale, network, heights, storey, frame, width, height, bars } = props;
+  const { run, held, off, across, scale, network, heights, storey, frame, width, height, bars } = props;
   const plan = useEditorState((s) => s.plan);
   const widthMm = across.px / scale.perMm;
   const make = useCallback(
@@ -56,10 +58,10 @@ export default function LongSection(props: Props) {
   const others = useMemo(() => bars.filter((b) => !b.chosen), [bars]);
   const grips = useMemo(
     () => [
-      ...barGrips(others, scale, held, 0, across.left),
+      ...barGrips(others, scale, held, 0, across.left, off),
       ...partGrips(plan, network, drawn.parts, storey, scale, across.left),
     ],
-    [others, scale, held, across.left, plan, network, drawn.parts, storey],
+    [others, scale, held, off, across.left, plan, network, drawn.parts, storey],
   );
   const parts = useMemo(
     () => [{ items: drawn.ground }, { items: props.lifted ? [] : drawn.items }],

@@ -16,3 +16,11 @@ export function fitScale(lowZ: number, highZ: number, heightPx: number, marginPx
   const perMm = Math.max(0.01, (heightPx - 2 * marginPx) / Math.max(1, highZ - lowZ));
   return scaleFrom(highZ + marginPx / perMm, perMm);
 }
+
+/** Half the height of the tab of the work height, px. */
+export const TAB_HALF_PX = 22;
+const TAB_EDGE_PX = 24;
+
+/** Where the middle of that tab stands: at its height, but never past an end of the ribbon. */
+export const tabY = (scale: RibbonScale, z: number, heightPx: number): number =>
+  Math.min(Math.max(scale.y(z), TAB_EDGE_PX), heightPx - TAB_EDGE_PX);

@@ -11,7 +11,7 @@ import { barGrips } from './grips.ts';
 import { HeightTab } from './height-tab.tsx';
 import { heightAt, overCeiling, type StoreyHeights, sayWorkHeight, storeyHeights } from './levels.ts';
 import { PullOut, usePulled } from './pull-out.tsx';
-import { fitScale, type RibbonScale, scaleFrom } from './ribbon-scale.ts';
+import { fitScale, type RibbonScale, scaleFrom, TAB_HALF_PX, tabY } from './ribbon-scale.ts';
 import { underTab, without } from './under-tab.ts';
 import { chosenRun, useRibbon } from './use-ribbon.ts';
 import './ribbon.css';
@@ -136,9 +136,11 @@ function Cut({ heights, scale, width, height, work, storey }: CutProps) {
     (plan: Plan) => (run === null ? [] : unroll(plan, network, run, widthMm * 0.12, widthMm * 0.88).items),
     [network, run, widthMm],
   );
+  const tab = work === undefined ? null : tabY(scale, work, height);
+  const off = useMemo(() => (tab === null ? null : ([tab - TAB_HALF_PX, tab + TAB_HALF_PX] as const)), [tab]);
   const grips = useMemo(
-    () => barGrips(bars, scale, held, across.left, width - across.left),
-    [bars, scale, held, across.left, width],
+    () => barGrips(bars, scale, held, across.left, width - across.left, width < NARROW_PX ? off : null),
+    [bars, scale, held, across.left, width, off],
   );
   const common = { bars, levels, network, heights, scale, frame, storey, width, height, onHold: setHeld };
   return (
@@ -148,7 +150,15 @@ function Cut({ heights, scale, width, height, work, storey }: CutProps) {
       <Touch heights={heights} levels={levels} scale={scale} storey={storey} />
       <Suspense fallback={null}>
         {long && run !== null ? (
-          <LongSection {...common} run={run} held={held} across={across} lifted={away.has(run)} onLift={setLifted} />
+          <LongSection
+            {...common}
+            run={run}
+            held={held}
+            off={off}
+            across={across}
+            lifted={away.has(run)}
+            onLift={setLifted}
+          />
         ) : (
           <Bars {...common} grips={grips} acrossMm={widthMm} chosenItems={unrolled} onLift={setLifted} />
         )}

@@ -20,25 +20,36 @@ interface Group {
   readonly upTo: number;
 }
 
-const edges = ({ from, upTo }: Group): readonly [number, number] => {
+type Span = readonly [number, number];
+
+/** A group as a finger needs it; beside what it keeps off, on the side where most of it lies. */
+function edges({ from, upTo }: Group, off: Span | null): Span {
   const middle = (from + upTo) / 2;
   const half = Math.max(LEAST_PX, upTo - from + LEAST_PX / 2) / 2;
-  return [middle - half, middle + half];
-};
+  const [top, bottom] = [middle - half, middle + half];
+  if (!off || top >= off[1] || bottom <= off[0]) return [top, bottom];
+  if (middle < (off[0] + off[1]) / 2) return [Math.min(top, off[0] - LEAST_PX), off[0]];
+  return [off[1], Math.max(bottom, off[1] + LEAST_PX)];
+}
 
-/** From above. `y`: height to px; `held`: the run that keys or a finger had last. */
-export function slotsOf(bars: readonly RibbonBar[], y: (z: number) => number, held: string | null): Slot[] {
+/** From above. `y`: height to px; `held`: the run that keys or a finger had last; `off`: what lies over the ribbon there. */
+export function slotsOf(
+  bars: readonly RibbonBar[],
+  y: (z: number) => number,
+  held: string | null,
+  off: Span | null = null,
+): Slot[] {
   const groups: Group[] = [];
   for (const bar of [...bars].sort((a, b) => b.z - a.z || (a.run < b.run ? -1 : 1))) {
     let next: Group = { bars: [bar], from: y(bar.z), upTo: y(bar.z) };
-    for (let over = groups.at(-1); over && edges(over)[1] > edges(next)[0]; over = groups.at(-1)) {
+    for (let over = groups.at(-1); over && edges(over, off)[1] > edges(next, off)[0]; over = groups.at(-1)) {
       next = { bars: [...next.bars, ...over.bars], from: over.from, upTo: next.upTo };
       groups.pop();
     }
     groups.push(next);
   }
   return groups.map((group) => {
-    const [top, bottom] = edges(group);
+    const [top, bottom] = edges(group, off);
     const sorted = [...group.bars].sort((a, b) => a.z - b.z);
     const only = sorted.length === 1 ? sorted[0] : undefined;
     const hand = sorted.find((b) => b.run === held) ?? sorted.find((b) => b.chosen) ?? only ?? null;

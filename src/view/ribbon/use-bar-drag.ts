@@ -7,7 +7,7 @@ import { SLOP_PX } from '../../editor/input/tolerance.ts';
 import type { Network } from '../../network/network.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { useSession } from '../app/use-session.ts';
-import { type Aim, aimAt, type HeldRun, holdRun, raisedPlan, sayHeld, setAim } from './held-run.ts';
+import { type Aim, aimAt, type HeldRun, holdRun, JUST_CLEAR, raisedPlan, sayHeld, setAim } from './held-run.ts';
 import { CATCH_PX, type StoreyHeights } from './levels.ts';
 import type { RibbonScale } from './ribbon-scale.ts';
 
@@ -51,7 +51,9 @@ function dragAt(editor: Editor, { storey }: Setting, held: HeldRun, z: number, c
   const moved = Math.abs(by) < 0.5 ? null : raisedPlan(plan, held.bar.leg, by);
   const refused = moved && !moved.ok ? moved.why : null;
   const figure = levelMark(plan, aim.z, storey);
-  const words = [figure, aim.caught, sayHeld(held, aim.z)].filter((w) => w !== null);
+  // What is just clear of a pipe has said the one thing that is to be said of it.
+  const clear = aim.caught?.startsWith(JUST_CLEAR) ? null : sayHeld(held, aim.z);
+  const words = [figure, aim.caught, clear].filter((w) => w !== null);
   show(editor, held, moved?.ok ? moved : null, `${held.bar.tag}: ${figure}`);
   return {
     held,

@@ -205,10 +205,10 @@ test('a phone shows one of the two, and one key for the other', async ({ page })
   await hand.press(open(page));
   await expect(stage(page)).toBeVisible();
   await expect(page.locator('.pane-plan')).not.toBeVisible();
-  await hand.press(page.locator('.pane-switch'));
+  await hand.press(page.getByRole('button', { name: 'Plan', exact: true }));
   await expect(stage(page)).toHaveCount(0);
   await expect(page.locator('.pane-plan')).toBeVisible();
-  await hand.press(page.locator('.pane-switch'));
+  await hand.press(open(page));
   await expect(stage(page)).toBeVisible();
   await hand.press(key(page, 'Close the isometric'));
   await expect(stage(page)).toHaveCount(0);

@@ -6,7 +6,7 @@ import { BesideBar } from './beside-bar.tsx';
 
 const IsoPane = lazy(() => import('../iso/iso-pane.tsx'));
 
-/** What stands beside the plan with the bar that parts them, or the key to it where there is room for one of them. */
+/** What stands beside the plan, with the bar that parts them, or in its place. */
 export default function BesidePanes({ shows }: { readonly shows: Shows }) {
   const share = useScreen((s) => s.planShare);
   return (
@@ -19,16 +19,16 @@ export default function BesidePanes({ shows }: { readonly shows: Shows }) {
           </Suspense>
         </div>
       )}
-      {shows !== 'both' && <PaneSwitch up={shows === 'beside'} />}
+      {shows === 'beside' && <PlanKey />}
     </>
   );
 }
 
-/** Where there is room for one only: which one. */
-function PaneSwitch({ up }: { readonly up: boolean }) {
+/** Where there is room for one only: back to the plan, which has the key to this. */
+function PlanKey() {
   return (
-    <button type="button" className="key pane-switch" onClick={() => screen.setState({ besideUp: !up })}>
-      {up ? 'Plan' : 'Isometric'}
+    <button type="button" className="key slight pane-switch" onClick={() => screen.setState({ besideUp: false })}>
+      Plan
     </button>
   );
 }

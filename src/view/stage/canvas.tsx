@@ -83,11 +83,11 @@ function PlanPanes({ both }: { readonly both: boolean }) {
             </Suspense>
           </>
         )}
-        {!beside && (
+        {!(both && beside) && (
           <button
             type="button"
             className="key slight"
-            onClick={() => showBeside({ what: 'iso', scope: 'all', run: null })}
+            onClick={() => showBeside(beside ?? { what: 'iso', scope: 'all', run: null })}
           >
             Isometric
           </button>

@@ -140,7 +140,7 @@ export function ribbon(plan: Plan, network: Network, options: RibbonOptions): Ri
     ...house,
     ...(chosen?.levels ?? []).map((z): LevelLabel => ({ z, text: figure(z), rank: 2, strong: true })),
     ...gatherRuns(
-      others.map((o) => ({ ...o, level: figure(o.z) })),
+      others.map((o) => ({ ...o, level: figure(o.z), unsure: o.assumed !== null })),
       line,
       fitsLeft(options.labelRoomMm ?? Number.POSITIVE_INFINITY, text),
     ),

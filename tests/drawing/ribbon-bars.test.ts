@@ -3,6 +3,7 @@ import { levelStretch } from '../../src/drawing/ribbon/level-stretch.ts';
 import { longSection } from '../../src/drawing/ribbon/long-section.ts';
 import { clearOf, passingPipes, sayClear } from '../../src/drawing/ribbon/passing.ts';
 import { ribbonBars } from '../../src/drawing/ribbon/ribbon-bars.ts';
+import { ribbon } from '../../src/drawing/ribbon.ts';
 import { buildNetwork } from '../../src/network/graph.ts';
 import { demo } from './demo.ts';
 import { AFTER } from './small-plan.ts';
@@ -48,6 +49,38 @@ describe('bars of the ribbon', () => {
       expect(b.assumed?.lo).toBeLessThanOrEqual(b.z);
       expect(b.assumed?.hi).toBeGreaterThanOrEqual(b.z);
     }
+  });
+});
+
+describe('a height that nobody measured', () => {
+  const named = Object.values(plan.nodes).filter((n) => n.place.on === 'storey');
+  const cold = bars(null).find((b) => b.tag === 'C 22');
+  const leg = plan.legs[cold?.leg ?? ''];
+  const nodes = { ...plan.nodes };
+  for (const n of named) {
+    if (n.place.on !== 'storey' || (n.id !== leg?.a && n.id !== leg?.b)) continue;
+    nodes[n.id] = {
+      ...n,
+      place: { ...n.place, height: { from: 'floor', of: 'B', mm: 400, assumed: { lo: 300, hi: 500 } } },
+    };
+  }
+  const unsure = { ...plan, nodes };
+  const net = buildNetwork(unsure, AFTER);
+  const options = { storey: 'B', at: null, run: null, widthMm: 600, mmPerPaperMm: 17, levels: [] };
+
+  test('is told with its bounds, and its figure is underlined with dots', () => {
+    const drawn = ribbon(unsure, net, options);
+    expect(drawn.bars.find((b) => b.run === cold?.run)?.assumed).toMatchObject({ lo: 300, hi: 500 });
+    const dotted = drawn.list.items.flatMap((g) =>
+      g.items.flatMap((i) => (i.t === 'text' && i.underline === 'dotted' ? [i.text] : [])),
+    );
+    expect(dotted).toEqual(['C 400']);
+  });
+
+  test('one that was measured has none', () => {
+    const drawn = ribbon(plan, network, options);
+    const dotted = drawn.list.items.flatMap((g) => g.items.filter((i) => i.t === 'text' && i.underline === 'dotted'));
+    expect(dotted).toEqual([]);
   });
 });
 

@@ -8,6 +8,8 @@ export interface LevelLabel {
   readonly rank: number;
   /** A figure of the house, or letters of a run. */
   readonly strong: boolean;
+  /** Its height, or one of those it gathers, was taken for granted: it is underlined. */
+  readonly unsure?: boolean;
 }
 
 const LINE_EM = 1.15;
@@ -36,6 +38,7 @@ interface RunBar {
   readonly z: number;
   readonly letters: string;
   readonly level: string;
+  readonly unsure?: boolean;
 }
 
 const middleOf = (group: readonly RunBar[]): number => group.reduce((sum, g) => sum + g.z, 0) / group.length;
@@ -61,7 +64,7 @@ export function gatherRuns(bars: readonly RunBar[], lineMm: number, fits: (text:
     const z = middleOf(group);
     const alike = group.every((g) => g.letters === first.letters && g.level === first.level);
     const text = alike ? sayOne(first, fits) : sayAll([...new Set(group.map((g) => g.letters))], fits);
-    return { z, text, rank: 1, strong: false };
+    return { z, text, rank: 1, strong: false, unsure: group.some((g) => g.unsure === true) };
   });
 }
 
@@ -82,7 +85,7 @@ export const fitsLeft =
     EDGE_MM + textWidth(text, textMm, 400) + OFF_MM <= roomMm;
 
 export function labelItems(labels: readonly LevelLabel[], left: number): Item[] {
-  return labels.flatMap(({ z, text, strong }): Item[] => [
+  return labels.flatMap(({ z, text, strong, unsure }): Item[] => [
     {
       t: 'line',
       pts: [
@@ -106,6 +109,7 @@ export function labelItems(labels: readonly LevelLabel[], left: number): Item[] 
       turnDeg: 0,
       halo: false,
       offsetMm: [-OFF_MM, 0],
+      ...(unsure ? { underline: 'dotted' as const } : {}),
     },
   ]);
 }

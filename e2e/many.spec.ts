@@ -86,7 +86,7 @@ test('by a finger: several by taps and a box, moved by a typed way, aligned, mir
 
   const mirror = await part(page, hand, 'Mirror');
   await expect(mirror).toContainText('Appliances keep the hand they are made with');
-  await hand.press(mirror.getByText('a copy', { exact: true }));
+  await hand.press(mirror.getByRole('radio', { name: 'a copy' }));
   await hand.press(mirror.getByRole('button', { name: 'Left to right' }));
   await expect
     .poll(async () => Object.keys((await held(page)).plan.walls).length)

@@ -28,6 +28,8 @@ const GhostKey = lazy(() => import('../ghosts/ghost-key.tsx'));
 /** A press is a tap on a mark while it is lifted within this of where it went down. */
 const TAP_PX = 8;
 const MARK_REACH_PX = 22;
+/** Half of a mark as it is drawn. */
+const MARK_PX = 13;
 
 const BesidePanes = lazy(() => import('./beside-panes.tsx'));
 
@@ -184,13 +186,13 @@ function useMarkTaps(name: PaneName) {
   const editor = useEditor();
   const placed = useRef<readonly PlacedMark[]>([]);
   const from = useRef<{ readonly x: number; readonly y: number } | null>(null);
-  const under = (e: PointerEvent<HTMLElement>): string | null => {
+  const under = (e: PointerEvent<HTMLElement>, reach: number): string | null => {
     const pane = editor.store.getState().panes[name];
     if (!pane) return null;
     const r = e.currentTarget.getBoundingClientRect();
     for (const mark of placed.current) {
       const [x, y] = toPx(pane, mark.at, mark.offsetMm);
-      if (Math.hypot(e.clientX - r.left - x, e.clientY - r.top - y) <= MARK_REACH_PX) return mark.key;
+      if (Math.hypot(e.clientX - r.left - x, e.clientY - r.top - y) <= reach) return mark.key;
     }
     return null;
   };
@@ -206,8 +208,13 @@ function useMarkTaps(name: PaneName) {
       const start = from.current;
       from.current = null;
       if (!start || Math.hypot(e.clientX - start.x, e.clientY - start.y) > TAP_PX) return;
-      const key = under(e);
-      if (key !== null) openFinding(key);
+      const { toolState } = editor.store.getState();
+      // A tap while several are chosen is about things; one that was taken for a figure, about that unless it is on the mark.
+      if (toolState === 'several') return;
+      const key = under(e, toolState === 'asking' ? MARK_PX : MARK_REACH_PX);
+      if (key === null) return;
+      if (toolState === 'asking') editor.cancel();
+      openFinding(key);
     },
   };
 }

@@ -18,7 +18,10 @@ describe('a call', () => {
   });
 
   test.each([
-    [['chekc', 'flat.json'], 'kickset: there is no "chekc"; there are check, draw, list, report, rules, sheet, sum\n'],
+    [
+      ['chekc', 'flat.json'],
+      'kickset: there is no "chekc"; there are check, compare, draw, list, report, rules, sheet, sum\n',
+    ],
     [['check'], 'kickset: which file? kickset check FILE [--case OPTION:after] [--json]\n'],
     [['check', 'flat.json', 'house.json'], /one file at a time: what is "house\.json"\?/],
     [['check', 'none.json'], 'kickset: none.json: there is no such file\n'],

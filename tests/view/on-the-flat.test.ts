@@ -90,7 +90,7 @@ describe('chapters of the panel', () => {
   const state = { plan, selection: [] };
   test('without a report and with nothing chosen, the things stand open', () => {
     const chapters = chaptersOf(state, null);
-    expect(chapters.map((c) => c.id)).toEqual(['findings', 'list', 'runs', 'things', 'traces', 'job']);
+    expect(chapters.map((c) => c.id)).toEqual(['findings', 'list', 'runs', 'things', 'traces', 'options', 'job']);
     expect(openChapterOf(chapters, null)?.id).toBe('things');
     expect(openChapterOf(chapters, 'section:gone')?.id).toBe('things');
   });

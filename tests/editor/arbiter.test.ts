@@ -83,6 +83,8 @@ describe('the arbiter', () => {
     send('down', 1, 0, 0);
     send('cancel', 1, 0, 0);
     expect(log).toEqual(['tool down', 'interrupt']);
+    send('move', 1, 5, 0);
+    expect(log).toHaveLength(2);
   });
 
   test('a lost pointer after a second finger does not reach the tool again', () => {

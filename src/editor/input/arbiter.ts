@@ -114,7 +114,8 @@ export function createArbiter(ports: ArbiterPorts, told: () => HandTold = () => 
     const was = down.get(e.pointerId);
     if (!was) {
       // A mouse or pen that only hovers: nothing is pressed, so the tool may show what would be caught.
-      if (down.size === 0) ports.tool(e);
+      // A finger cannot hover: it was lost, and is still on the glass.
+      if (down.size === 0 && e.pointerType !== 'touch') ports.tool(e);
       return;
     }
     if (isPalm(e, told().gloves)) {

@@ -1,8 +1,11 @@
 import type { Box, Vec } from '../../drawing/display-list.ts';
+import type { Xyz } from '../../plan/records/parts.ts';
 import type { EditorState, KeyInput, PlacedFigure, Selected } from '../editor-api.ts';
 import type { Asked } from '../figures/ask-figure.ts';
 import type { Hit } from '../hit/hit-test.ts';
+import type { Pick } from '../input/pick.ts';
 import type { ToolContext, ToolEvent } from './define-tool.ts';
+import type { Route, RouteFrame } from './route-path.ts';
 
 /** What the hand that chooses does besides choosing and dragging one thing. */
 export interface LateHand {
@@ -11,6 +14,8 @@ export interface LateHand {
   figureKey(ctx: ToolContext<unknown>, asked: Asked, key: KeyInput): Asked | null | undefined;
   boxBetween(p: Vec, q: Vec): Box;
   boxed(state: EditorState, box: Box): Selected[];
+  /** The way to a pick along what is followed; null where nothing is in hand to follow, or it is not seen from above. */
+  routeAlong(ctx: ToolContext<unknown>, frame: RouteFrame, run: string | null, from: Xyz, pick: Pick): Route | null;
 }
 
 /** Null until the rest of the editor has been fetched: the first line is drawn without it. */

@@ -10,6 +10,7 @@ import { legsAt, otherEnd } from '../commands/legs-at.ts';
 import type { Pick } from '../input/pick.ts';
 import { type WorkPlane, wayAsSeen, workPlane } from '../input/work-plane.ts';
 import type { ToolContext } from './define-tool.ts';
+import { lateHand } from './late-hand.ts';
 import { type Route, type RouteFrame, routeTo } from './route-path.ts';
 
 /** What the run tool remembers between events. Nothing of it is in the document. */
@@ -116,7 +117,9 @@ export function aimed(ctx: ToolContext<RunMemory>): Pick | null {
 export function routeOf(ctx: ToolContext<RunMemory>): Route | null {
   const from = lastPlace(ctx);
   const pick = aimed(ctx);
-  return from && pick ? routeTo(frameOf(ctx), from, pick) : null;
+  if (!from || !pick) return null;
+  const frame = frameOf(ctx);
+  return lateHand.is?.routeAlong(ctx, frame, ctx.memory.run, from, pick) ?? routeTo(frame, from, pick);
 }
 
 const middle = (a: Xyz, b: Xyz): Xyz => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 });
@@ -142,7 +145,7 @@ export function showRun(ctx: ToolContext<RunMemory>): void {
   holdEnd(ctx, ctx.memory.ends.at(-1) ?? null);
   const { aim } = ctx.memory;
   const route = routeOf(ctx);
-  ctx.caught(aimed(ctx)?.word ?? null);
+  ctx.caught(route?.word ?? aimed(ctx)?.word ?? null);
   ctx.typed(ctx.memory.typed);
   const pts = route?.pts ?? risenEnd(ctx);
   if (!pts) {

@@ -12,6 +12,8 @@ export interface Route {
   readonly path: readonly PlaceArg[];
   /** The same in space, with the start before it. */
   readonly pts: readonly Xyz[];
+  /** What it goes along, or why it does not. */
+  readonly word?: string;
 }
 
 export interface RouteFrame {
@@ -24,7 +26,7 @@ export interface RouteFrame {
 const near = (a: number, b: number): boolean => Math.abs(a - b) < COINCIDENT_MM;
 const same = (a: Xyz, b: Xyz): boolean => distance3(a, b) < COINCIDENT_MM;
 
-function free(frame: RouteFrame, at: Xyz): PlaceArg {
+export function free(frame: RouteFrame, at: Xyz): PlaceArg {
   const { plan, storey, height } = frame;
   const inHand = resolveHeight(plan, height);
   const kept: HeightRef =

@@ -14,6 +14,7 @@ import { sizeLabel, sizesInRow } from '../panels/inspect/size-keys.tsx';
 import { ServiceTag } from '../panels/service-tag.tsx';
 import { sameHeight, storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
+import { FollowRow } from '../steps/follow-row.tsx';
 import { StepRows } from '../steps/step-rows.tsx';
 import { ClassRow, ThingsRow } from '../things/things-row.tsx';
 import { GroundRows, RoofRows, RoomRows, WallRows } from './house-rows.tsx';
@@ -96,6 +97,7 @@ function PipeRows() {
         </Pick>
       </Row>
       <HeightRow />
+      <FollowRow />
     </>
   );
 }

@@ -61,7 +61,11 @@ export const screen = createStore<ScreenState>(() => ({
 /** Reads what the device keeps of the layout, and folds the panel where there is little room. */
 export function startScreen(): void {
   document.documentElement.dataset.gloves = storedGloves() ? 'yes' : 'no';
-  screen.setState({ hand: storedHand(), planShare: storedShare(), folded: innerWidth >= 700 && innerWidth <= 1020 });
+  screen.setState({
+    hand: storedHand(),
+    planShare: storedShare(),
+    folded: matchMedia('(min-width: 43.75em) and (max-width: 63.75em)').matches,
+  });
 }
 
 export function chooseHand(hand: 'left' | 'right'): void {

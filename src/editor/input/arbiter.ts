@@ -114,8 +114,7 @@ export function createArbiter(ports: ArbiterPorts, told: () => HandTold = () => 
     const was = down.get(e.pointerId);
     if (!was) {
       // A mouse or pen that only hovers: nothing is pressed, so the tool may show what would be caught.
-      // A finger cannot hover: it was lost, and is still on the glass.
-      if (down.size === 0 && e.pointerType !== 'touch') ports.tool(e);
+      if (down.size === 0) ports.tool(e);
       return;
     }
     if (isPalm(e, told().gloves)) {
@@ -147,6 +146,8 @@ export function createArbiter(ports: ArbiterPorts, told: () => HandTold = () => 
   function lift(e: PointerInput): void {
     leftOut.delete(e.pointerId);
     if (!down.delete(e.pointerId)) return;
+    // Only its capture may have been lost: then it goes on telling of a finger that is still on the glass.
+    if (e.type === 'cancel' && e.pointerType === 'touch') leftOut.add(e.pointerId);
     const drove = state === 'tool' && e.pointerId === owner;
     state = after();
     if (!drove) return;

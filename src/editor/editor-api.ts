@@ -136,8 +136,24 @@ export interface InHand {
   readonly step: StepInHand;
   /** What the next piece of a run goes along; null: straight to where it is tapped. */
   readonly follow: FollowInHand | null;
+  /** The runs that the next bank is made of, and how they stand beside each other. */
+  readonly bank: BankInHand;
   /** The picture under the drawing that is being laid, what is done with it, and the places tapped for that. */
   readonly trace: TraceInHand | null;
+}
+
+export interface BankPipeInHand {
+  readonly service: string;
+  readonly tube: Tube;
+  readonly joining: Joining | null;
+  readonly turns: 'elbow' | 'bend';
+}
+
+export interface BankInHand {
+  readonly members: readonly BankPipeInHand[];
+  /** Middle to middle, mm. */
+  readonly spacingMm: number;
+  readonly row: 'level' | 'upright';
 }
 
 export interface StepInHand {
@@ -186,7 +202,13 @@ export interface Panes {
 /** What is being made and not yet in the document: drawn in the live layer only. */
 export interface Draft {
   readonly pane: 'plan' | 'face';
-  readonly lines: readonly { readonly pts: readonly Xyz[]; readonly ink: string; readonly pen: number }[];
+  readonly lines: readonly {
+    readonly pts: readonly Xyz[];
+    readonly ink: string;
+    readonly pen: number;
+    /** Style of the service whose beat the line has; unbroken where none is told. */
+    readonly beat?: string;
+  }[];
   readonly marks: readonly { readonly mark: string; readonly at: Xyz; readonly text?: string }[];
   readonly labels: readonly { readonly at: Xyz; readonly text: string }[];
   /** Records shown in their moved place while they are dragged, in place of the still ones. */

@@ -2,7 +2,7 @@ import { services } from '../catalogue/services.ts';
 import { resolveHeight } from '../geometry/heights.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { HeightRef } from '../plan/records/parts.ts';
-import type { AssumedMm, Assumptions, InHand } from './editor-api.ts';
+import type { AssumedMm, Assumptions, BankPipeInHand, InHand } from './editor-api.ts';
 
 /** A height above the floor or the ceiling of a storey that nobody measured. */
 export function assumedFrom(from: 'floor' | 'ceiling', of: string, height: AssumedMm): HeightRef {
@@ -17,6 +17,13 @@ export function pipeOf(service: string): Pick<InHand, 'tube' | 'joining'> {
     ? { tube: { ...kind.defaultTube }, joining: kind.defaultJoining }
     : { tube: { kind: 'copper', size: null }, joining: null };
 }
+
+/** What hangs on every boiler that heats water itself; the user puts it right before the first bank. */
+const START_BANK = ['gas', 'heatingFlow', 'heatingReturn', 'cold', 'hot'];
+const START_SPACING_MM = 75;
+
+/** A pipe of a bank as its service is laid unless told otherwise. */
+export const bankPipe = (service: string): BankPipeInHand => ({ service, ...pipeOf(service), turns: 'elbow' });
 
 export function startInHand(storey: string, assumptions: Assumptions): InHand {
   return {
@@ -43,6 +50,7 @@ export function startInHand(storey: string, assumptions: Assumptions): InHand {
     groundKind: '',
     step: { kind: 'passover', goes: 'aside', angleDeg: 45 },
     follow: null,
+    bank: { members: START_BANK.map(bankPipe), spacingMm: START_SPACING_MM, row: 'level' },
     trace: null,
   };
 }

@@ -8,6 +8,7 @@ export interface ToolWords {
 
 /** Tools whose work arrives after the first line can be drawn. A test holds these words to the tools themselves. */
 export const LATER_TOOLS: readonly ToolWords[] = [
+  { id: 'bank', label: 'Bank', key: 'a', order: 25 },
   { id: 'step', label: 'Step', key: 'k', order: 37 },
   { id: 'reroute', label: 'Re-route', key: 'j', order: 38 },
   { id: 'room', label: 'Room', key: 'n', order: 55 },

@@ -1,4 +1,5 @@
 import type { Item } from '../../drawing/display-list.ts';
+import { serviceLook } from '../../drawing/look/tokens.ts';
 import type { Draft } from '../../editor/editor-api.ts';
 import type { WorkPlane } from '../../editor/input/work-plane.ts';
 
@@ -9,7 +10,10 @@ export function draftItems(draft: Draft, plane: WorkPlane): Item[] {
     items.push({
       t: 'line',
       pts: line.pts.map((p) => plane.onto(p)),
-      style: { ink: line.ink, pen: line.pen, dash: [], fit: false, cap: 'round' },
+      style:
+        line.beat === undefined
+          ? { ink: line.ink, pen: line.pen, dash: [], fit: false, cap: 'round' }
+          : { ink: line.ink, pen: line.pen, dash: serviceLook(line.beat).dashMm, fit: true },
     });
   }
   for (const mark of draft.marks) {

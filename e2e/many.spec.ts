@@ -28,7 +28,7 @@ async function undo(page: Page, hand: Hand, to: unknown): Promise<void> {
 /** The walls of the meter's cupboard, from near. */
 async function atTheCupboard(page: Page): Promise<void> {
   await openFlat(page);
-  await look(page, 7600, 2500, isPhone(page) ? 10 : 6);
+  await look(page, 7600, 2500, isPhone(page) ? 6.5 : 6);
   await atRest(page);
 }
 

@@ -15,12 +15,14 @@ const chosenRun = ({ state }: ToolContext<unknown>): string | null => {
 
 /**
  * The way of a run along what is in hand to be followed: up or down to the height in hand first, along it, and on to what
- * was tapped where that is a tail or a pipe. Null where nothing is followed, or the run is drawn on a wall.
+ * was tapped where that is a tail or a pipe. Null where nothing is followed, or the run is drawn on a wall. `loose`: the first place
+ * is not on anything yet.
  */
 export function routeAlong(
   ctx: ToolContext<unknown>,
   frame: RouteFrame,
   run: string | null,
+  loose: boolean,
   from: Xyz,
   pick: Pick,
 ): Route | null {
@@ -30,16 +32,19 @@ export function routeAlong(
   const at = { ...from, z: resolveHeight(plan, height)?.z ?? from.z };
   const found = followed(plan, follow, { storey, from: at, to: pick.at, own: run }, chosenRun(ctx));
   if (!found.ok) return { ...routeTo(frame, from, pick), word: found.why };
-  const corners = [at, ...found.pts];
-  const pts: Xyz[] = [from];
+  // A first place that was only tapped beside what is followed is taken to begin on the way itself.
+  const corners = loose ? found.pts : [at, ...found.pts];
+  const first = loose ? found.begins : from;
+  const start = loose ? { start: free(frame, first) } : {};
+  const pts: Xyz[] = [first];
   const path: PlaceArg[] = [];
   for (const corner of corners) {
-    if (distance3(pts.at(-1) ?? from, corner) < COINCIDENT_MM) continue;
+    if (distance3(pts.at(-1) ?? first, corner) < COINCIDENT_MM) continue;
     pts.push(corner);
     path.push(free(frame, corner));
   }
   const { target } = pick;
-  if (!target || target.is === 'wall') return { path, pts, word: found.word };
-  const end = routeTo(frame, pts.at(-1) ?? from, pick);
-  return { path: [...path, ...end.path], pts: [...pts, ...end.pts.slice(1)], word: found.word };
+  if (!target || target.is === 'wall') return { path, pts, word: found.word, ...start };
+  const end = routeTo(frame, pts.at(-1) ?? first, pick);
+  return { path: [...path, ...end.path], pts: [...pts, ...end.pts.slice(1)], word: found.word, ...start };
 }

@@ -14,8 +14,15 @@ export interface LateHand {
   figureKey(ctx: ToolContext<unknown>, asked: Asked, key: KeyInput): Asked | null | undefined;
   boxBetween(p: Vec, q: Vec): Box;
   boxed(state: EditorState, box: Box): Selected[];
-  /** The way to a pick along what is followed; null where nothing is in hand to follow, or it is not seen from above. */
-  routeAlong(ctx: ToolContext<unknown>, frame: RouteFrame, run: string | null, from: Xyz, pick: Pick): Route | null;
+  /** The way to a pick along what is followed; null where nothing is, or it is not seen from above. `loose`: it begins anywhere. */
+  routeAlong(
+    ctx: ToolContext<unknown>,
+    frame: RouteFrame,
+    run: string | null,
+    loose: boolean,
+    from: Xyz,
+    pick: Pick,
+  ): Route | null;
 }
 
 /** Null until the rest of the editor has been fetched: the first line is drawn without it. */

@@ -134,7 +134,7 @@ function commit(ctx: Ctx): Outcome | null {
   const path = [...route.path];
   if (memory.run === null || end === undefined) {
     if (!memory.start) return null;
-    const start = placeOfPick({ ...frameOf(ctx) }, memory.start);
+    const start = route.start ?? placeOfPick({ ...frameOf(ctx) }, memory.start);
     return ctx.commit('run.start', { service, joining, turns, tube, path: [start, ...path] });
   }
   const ends = pick.target !== null && pick.target.is !== 'wall';

@@ -119,7 +119,9 @@ export function routeOf(ctx: ToolContext<RunMemory>): Route | null {
   const pick = aimed(ctx);
   if (!from || !pick) return null;
   const frame = frameOf(ctx);
-  return lateHand.is?.routeAlong(ctx, frame, ctx.memory.run, from, pick) ?? routeTo(frame, from, pick);
+  const { run, start } = ctx.memory;
+  const loose = run === null && (!start?.target || start.target.is === 'wall');
+  return lateHand.is?.routeAlong(ctx, frame, run, loose, from, pick) ?? routeTo(frame, from, pick);
 }
 
 const middle = (a: Xyz, b: Xyz): Xyz => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 });

@@ -14,6 +14,8 @@ export interface Route {
   readonly pts: readonly Xyz[];
   /** What it goes along, or why it does not. */
   readonly word?: string;
+  /** Where a run that begins here is to begin instead. */
+  readonly start?: PlaceArg;
 }
 
 export interface RouteFrame {

@@ -18,9 +18,9 @@ export interface Follow {
   readonly mm: number;
 }
 
-/** Places after the first, and what it goes along or past, in words; or why there is no such way. */
+/** Places after the first, where among them it begins to follow, and what it goes along or past, in words; or why not. */
 export type Followed =
-  | { readonly ok: true; readonly pts: readonly Xyz[]; readonly word: string }
+  | { readonly ok: true; readonly begins: Xyz; readonly pts: readonly Xyz[]; readonly word: string }
   | { readonly ok: false; readonly why: string };
 
 export interface FollowAsk {
@@ -72,7 +72,12 @@ function alongWall(plan: Plan, ask: FollowAsk, mm: number): Followed {
   const line = alongBetween(found.ring, true, start, found.at);
   const doors = doorsPassed(plan, storey, line, from.z, mm);
   const past = doors.length === 0 ? '' : `, across the way of ${doors.join(' and ')}`;
-  return { ok: true, pts: onward(from, level(line, from.z)), word: `along the wall, ${mm} off${past}` };
+  return {
+    ok: true,
+    begins: { ...start.at, z: from.z },
+    pts: onward(from, level(line, from.z)),
+    word: `along the wall, ${mm} off${past}`,
+  };
 }
 
 /** The ring so far inside a room, or so far outside a wall that stands free in it. */
@@ -101,7 +106,8 @@ function alongBay(plan: Plan, { storey, from, to }: FollowAsk): Followed {
   const onto = (p: Xy): Xy => add(p, scale(across, mid - offsetOf(p)));
   const goes = add(onto(from), scale(way, dot(sub(to, from), way)));
   const line = [onto(from), goes];
-  return { ok: true, pts: onward(from, level(line, from.z)), word: 'along the joist bay, in its middle' };
+  const begins = { ...onto(from), z: from.z };
+  return { ok: true, begins, pts: onward(from, level(line, from.z)), word: 'along the joist bay, in its middle' };
 }
 
 /** The run nearest to where the pipe is, of those that are not its own; a chosen one goes first. */
@@ -151,7 +157,12 @@ function alongRun(plan: Plan, ask: FollowAsk, mm: number, chosen: string | null)
   const [p, q] = [nearestOnLine(from, line, false), nearestOnLine(to, line, false)];
   if (!p || !q) return { ok: false, why: 'There is no other run to go along.' };
   const pts = onward(from, level(alongBetween(line, false, p, q), from.z));
-  return { ok: true, pts, word: `along ${plan.runs[beside?.run ?? '']?.name || 'the other run'}, ${mm} off` };
+  return {
+    ok: true,
+    begins: { ...p.at, z: from.z },
+    pts,
+    word: `along ${plan.runs[beside?.run ?? '']?.name || 'the other run'}, ${mm} off`,
+  };
 }
 
 /** The way along something from where a pipe is to abreast of where it was tapped, all at the height it is at. */

@@ -51,7 +51,7 @@ test('a tap on a bar chooses its run, a second tap types its height', async ({ p
 test('bars that lie together are offered as a list', async ({ page }) => {
   await openFlat(page);
   const hand = await handOf(page, 'touch');
-  await hand.press(bars(page).getByRole('button', { name: /pipes: .*HF/ }));
+  await hand.press(bars(page).getByRole('button', { name: /pipes: .*HR/ }));
   const box = page.getByRole('dialog', { name: 'Pipes here' });
   await hand.press(box.getByRole('button', { name: /^Heating return 22/ }));
   const told = page.getByRole('dialog', { name: 'Height of heating return 22' });

@@ -3,6 +3,7 @@ import { unroll } from '../../drawing/ribbon/ribbon-run.ts';
 import type { RibbonLevel } from '../../drawing/ribbon.ts';
 import { resolveHeight } from '../../geometry/heights.ts';
 import type { Plan } from '../../plan/plan.ts';
+import { afterFirstLine } from '../app/first-line.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
 import { Painted } from '../look/painted.tsx';
@@ -97,9 +98,9 @@ interface CutProps {
   readonly storey: string;
 }
 
-const Bars = lazy(() => import('./bars.tsx'));
+const Bars = lazy(afterFirstLine(() => import('./bars.tsx')));
 /** What is pulled out is fetched when it is. */
-const LongSection = lazy(() => import('./long-section.tsx'));
+const LongSection = lazy(afterFirstLine(() => import('./long-section.tsx')));
 
 const NO_RUNS: ReadonlySet<string> = new Set();
 

@@ -4,6 +4,7 @@ import type { View } from '../../drawing/display-list.ts';
 import type { Editor, Pane } from '../../editor/editor-api.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { sayFace } from '../a11y/say-face.ts';
+import { afterFirstLine } from '../app/first-line.ts';
 import { openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
@@ -21,9 +22,9 @@ import { ScaleBar } from './scale-bar.tsx';
 import './stage.css';
 
 const Hands = lazy(() => import('../hands/hands.tsx'));
-const SeveralKey = lazy(() => import('../many/several-key.tsx'));
+const SeveralKey = lazy(afterFirstLine(() => import('../many/several-key.tsx')));
 const SeveralBar = lazy(() => import('../many/several-key.tsx').then((m) => ({ default: m.SeveralBar })));
-const GhostKey = lazy(() => import('../ghosts/ghost-key.tsx'));
+const GhostKey = lazy(afterFirstLine(() => import('../ghosts/ghost-key.tsx')));
 
 /** A press is a tap on a mark while it is lifted within this of where it went down. */
 const TAP_PX = 8;

@@ -77,17 +77,35 @@ function standingsOf(cells: readonly (TallyFigure | null)[], tallies: readonly T
   });
 }
 
+/** What a row tells of which things, in every case. */
+const told = (row: TallyRow): string =>
+  JSON.stringify([row.group, row.cells.map((c) => c && [c.figure?.lo, c.figure?.hi, c.figure?.unit, c.ids])]);
+
+/** The worst appliance may be the boiler, and the longest wait that of the one tap: what was told is not told again. */
+function once(rows: readonly TallyRow[]): TallyRow[] {
+  const seen = new Set<string>();
+  return rows.filter((row) => {
+    const about = row.cells.some((c) => c !== null && c.figure !== null && c.ids.length > 0);
+    if (row.group !== 'Answers' || !about) return true;
+    const said = told(row);
+    const again = seen.has(said);
+    seen.add(said);
+    return !again;
+  });
+}
+
 /** Figures of several cases side by side, in the order they are read in. */
 export function tallyRows(tallies: readonly Tally[]): TallyRow[] {
   const first = new Map<string, TallyFigure>();
   for (const f of tallies.flatMap((t) => t.figures)) if (!first.has(f.id)) first.set(f.id, f);
   const group = (f: TallyFigure): number => GROUPS.indexOf(f.group);
-  return [...first.values()]
+  const rows = [...first.values()]
     .sort((a, b) => group(a) - group(b) || a.order - b.order || (a.id < b.id ? -1 : 1))
     .map((f) => {
       const cells = tallies.map((t) => t.figures.find((other) => other.id === f.id) ?? null);
       return { id: f.id, group: f.group, label: f.label, cells, standing: standingsOf(cells, tallies) };
     });
+  return once(rows);
 }
 
 /** A figure as it is printed, with its unit, and what is said under it. Either may be empty. */

@@ -147,6 +147,16 @@ describe('cases side by side', () => {
     const neither = [made([{ figure: m(2), less: null }]), made([{ figure: m(1), less: null }])];
     expect(tallyRows(neither)[0]?.standing).toEqual([null, null]);
   });
+  test('what was told of the same things is not told again', () => {
+    const ids = (of: Tally[]) => tallyRows(of).map((r) => r.id);
+    const answers = (worst: string) =>
+      made([
+        { id: 'gas/boiler', group: 'Answers', order: 0, figure: m(1), ids: ['boiler'] },
+        { id: 'gas/worst', group: 'Answers', order: 1, figure: m(worst === 'boiler' ? 1 : 2), ids: [worst] },
+      ]);
+    expect(ids([answers('boiler'), answers('boiler')])).toEqual(['gas/boiler']);
+    expect(ids([answers('boiler'), answers('hob')])).toEqual(['gas/boiler', 'gas/worst']);
+  });
   test('a lower bound of nothing is "can\'t tell"', () => {
     const [f] = made([{ figure: between(0, null, 'mbar', 2), state: 'cantTell', say: "can't tell: a size" }]).figures;
     expect(f && sayTally(f)).toEqual({ figure: "can't tell", under: 'a size' });

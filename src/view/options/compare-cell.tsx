@@ -38,8 +38,10 @@ export function CompareCell({ cell, standing, chosen, column }: Props) {
   const says = (
     <>
       <span className="compare-figure">
-        <StateMark state={cell.state} />
-        <span className="compare-said">{sayUnit(figure)}</span>
+        <span className="compare-marked">
+          <StateMark state={cell.state} />
+          <span className="compare-said">{sayUnit(figure)}</span>
+        </span>
         {standing === 'best' && <span className="compare-best">best</span>}
       </span>
       {under !== '' && <span className="compare-under">{under}</span>}

@@ -4,11 +4,14 @@ import { screen } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import { TextBox } from '../panels/inspect/text-box.tsx';
 import { useChange } from '../panels/inspect/use-change.ts';
-import { sayNew } from './say-option.ts';
+import { sayNew, sayWhat } from './say-option.ts';
+
+const sentence = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
 
 /** Name and note of one option, and what is done with it as a whole. */
 export function OptionForm({ option }: { readonly option: Option }) {
   const { disabled, run } = useChange();
+  const plan = useEditorState((s) => s.plan);
   const [asking, setAsking] = useState(false);
   const set = (change: Partial<Pick<Option, 'name' | 'note'>>): void =>
     void run('option.set', { option: option.id, change });
@@ -21,6 +24,7 @@ export function OptionForm({ option }: { readonly option: Option }) {
         onSet={(name) => name.trim() !== '' && set({ name: name.trim() })}
       />
       <TextBox label="Note" rows={2} value={option.note} disabled={disabled} onSet={(note) => set({ note })} />
+      <p className="options-says">{sentence(sayWhat(plan, option.id))}.</p>
       {asking ? (
         <Asked option={option} onKeep={() => setAsking(false)} />
       ) : (

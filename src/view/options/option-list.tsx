@@ -5,7 +5,7 @@ import { useEditor, useEditorState } from '../app/use-session.ts';
 import { KickTurn } from '../look/kick.tsx';
 import { useChange } from '../panels/inspect/use-change.ts';
 import { OptionForm } from './option-form.tsx';
-import { sayFates, sayNew } from './say-option.ts';
+import { sayWhat } from './say-option.ts';
 import './options.css';
 
 /** The ways the work could be done. A tap looks at one; the one that is looked at can be copied, named and deleted. */
@@ -28,7 +28,7 @@ export function OptionList() {
       <ul className="option-list">
         {options.map((o) => {
           const looked = chosen.when === 'after' && chosen.option === o.id;
-          const under = [o.note.split('\n')[0] ?? '', sayNew(plan, o.id) || 'nothing new yet', sayFates(plan, o.id)];
+          const under = o.note.split('\n')[0] || sayWhat(plan, o.id);
           return (
             <li key={o.id} className="option-card" data-looked={looked}>
               <div className="option-head">
@@ -40,7 +40,7 @@ export function OptionList() {
                 >
                   <span className="option-name">{o.name}</span>
                   {looked && <span className="option-looked">looked at</span>}
-                  <span className="option-under">{under.filter((t) => t !== '').join('; ')}</span>
+                  <span className="option-under">{under}</span>
                 </button>
                 <button
                   type="button"

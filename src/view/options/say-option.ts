@@ -22,8 +22,12 @@ export function sayNew(plan: Plan, option: string): string {
   );
 }
 
+/** What is new in an option and what it does to what was surveyed. */
+export const sayWhat = (plan: Plan, option: string): string =>
+  [sayNew(plan, option) || 'nothing new yet', sayFates(plan, option)].filter((s) => s !== '').join('; ');
+
 /** "7 taken out, 1 capped off": what it does to what was surveyed. */
-export function sayFates(plan: Plan, option: string): string {
+function sayFates(plan: Plan, option: string): string {
   const fates = Object.values(plan.options[option]?.fates ?? {});
   const [strip, cap] = [fates.filter((f) => f === 'strip').length, fates.filter((f) => f === 'cap').length];
   return [strip > 0 ? `${strip} taken out` : '', cap > 0 ? `${cap} capped off` : ''].filter((s) => s !== '').join(', ');

@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test';
 import { nodePlace } from '../src/geometry/places.ts';
 import type { Plan } from '../src/plan/plan.ts';
 import type { Xyz } from '../src/plan/records/parts.ts';
-import { look, onPlan, panel, pullSheet, takeTool, tapPlan } from './hands/drawing.ts';
+import { inHand, look, onPlan, panel, pullSheet, takeTool, tapPlan } from './hands/drawing.ts';
 import { handOf } from './hands/hand.ts';
 import { expect, isPhone, openEmpty, test } from './hands/kickset.ts';
 import { answer, atRest, draws, held } from './hands/model.ts';
@@ -143,4 +143,23 @@ test('a part of a run is lifted and laid another way, and giving up leaves it', 
       .map(({ x, y }) => `${Math.round(x / 100)},${Math.round(y / 100)}`)
       .sort(),
   ).toEqual(['22,15', '22,25', '3,15', '33,25'].sort());
+});
+
+test('a run follows the walls of a room to the next tap', async ({ page }) => {
+  const hand = await handOf(page, 'touch');
+  await openCrossing(page);
+  await inHand(page, hand, 'Run', 'the wall');
+  await look(page, 1900, isPhone(page) ? 1200 : 1500, isPhone(page) ? 11 : 5);
+  await atRest(page);
+  await tapPlan(page, hand, [2000, 250], [3700, 2300]);
+  const undo = await steps(page);
+  expect(undo).toHaveLength(1);
+  const { plan } = await held(page);
+  const run = Object.keys(plan.runs).at(-1);
+  const legs = Object.values(plan.legs).filter((l) => l.run === run);
+  expect(legs).toHaveLength(2);
+  const corner = plan.nodes[legs[0]?.b ?? ''];
+  const at = corner && nodePlace(plan, corner)?.at;
+  // Walls are 100 thick about their middles; the middle of the pipe is 25 off their faces.
+  expect(at).toMatchObject({ x: 3925, y: 75 });
 });

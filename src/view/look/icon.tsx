@@ -1,4 +1,5 @@
 import { createElement, type ReactElement } from 'react';
+import { inLetters } from './in-letters.ts';
 
 const files = import.meta.glob<string>('../../../shared/look/icons/*.svg', {
   query: '?raw',
@@ -65,8 +66,8 @@ export function Icon({ name, size = 26 }: { readonly name: string; readonly size
       className="icon"
       aria-hidden="true"
       focusable="false"
-      width={size}
-      height={size}
+      width={inLetters(size)}
+      height={inLetters(size)}
       viewBox="0 0 24 24"
       fill="none"
       stroke="currentColor"

@@ -1,10 +1,12 @@
+import { inLetters } from './in-letters.ts';
+
 /** The mark of the tool: a set in a pipe, capped at both ends. */
 export function KickMark({ size = 34 }: { readonly size?: number }) {
   return (
     <svg
       className="kick-mark"
-      width={size}
-      height={size * 0.76}
+      width={inLetters(size)}
+      height={inLetters(size * 0.76)}
       viewBox="0 0 34 26"
       aria-hidden="true"
       focusable="false"
@@ -18,7 +20,14 @@ export function KickMark({ size = 34 }: { readonly size?: number }) {
 /** The line under the one that is chosen. */
 export function KickUnderline() {
   return (
-    <svg className="kick-underline" width={66} height={8} viewBox="0 0 66 8" aria-hidden="true" focusable="false">
+    <svg
+      className="kick-underline"
+      width={inLetters(66)}
+      height={inLetters(8)}
+      viewBox="0 0 66 8"
+      aria-hidden="true"
+      focusable="false"
+    >
       <path d="M1 6.500h23l5-4.500h36" strokeWidth={2} />
     </svg>
   );
@@ -29,8 +38,8 @@ export function KickTurn({ size = 24 }: { readonly size?: number }) {
   return (
     <svg
       className="kick-turn"
-      width={size * 0.5}
-      height={size}
+      width={inLetters(size * 0.5)}
+      height={inLetters(size)}
       viewBox="0 0 12 24"
       aria-hidden="true"
       focusable="false"

@@ -1,4 +1,5 @@
 import type { Outcome } from '../../report/finding.ts';
+import { inLetters } from './in-letters.ts';
 
 const LETTER: Readonly<Record<Outcome, string>> = { stop: 'S', check: 'C', note: 'N', cantTell: '?' };
 /** What a mark is called when it cannot be seen. */
@@ -43,8 +44,8 @@ export function FindingMark({
   return (
     <svg
       className={`mark mark-${outcome}`}
-      width={size}
-      height={size}
+      width={inLetters(size)}
+      height={inLetters(size)}
       viewBox="0 0 26 26"
       role={hidden ? undefined : 'img'}
       aria-hidden={hidden ? true : undefined}
@@ -69,7 +70,14 @@ export function FindingMark({
 export function Vial({ width = 38 }: { readonly width?: number }) {
   const h = width * 0.41;
   return (
-    <svg className="vial" width={width} height={h} viewBox="0 0 38 15.6" aria-hidden="true" overflow="visible">
+    <svg
+      className="vial"
+      width={inLetters(width)}
+      height={inLetters(h)}
+      viewBox="0 0 38 15.6"
+      aria-hidden="true"
+      overflow="visible"
+    >
       <rect x={0.75} y={0.75} width={36.5} height={14.1} rx={7.05} fill="none" strokeWidth={1.5} />
       <path d="M13.100.900v13.800M24.900.900v13.800" fill="none" strokeWidth={1.2} />
       <circle cx={19} cy={7.8} r={4.1} className="vial-bubble" />

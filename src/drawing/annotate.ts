@@ -2,10 +2,10 @@ import type { Plan } from '../plan/plan.ts';
 import type { Finding } from '../report/finding.ts';
 import type { Box, DisplayList, Fragment, Vec, View } from './display-list.ts';
 import { boxAround, union } from './fragments/fragment.ts';
-import { chosenFigures } from './labels/chosen-figures.ts';
 import { placeDimension } from './labels/dimensions.ts';
 import { placeFindings, SPOT_MM } from './labels/finding-marks.ts';
 import { FLAGS_GO, finenessOf, TAGS_GO } from './labels/fineness.ts';
+import { lateFigures } from './labels/late-figures.ts';
 import { letterBeside, letterInside } from './labels/letters.ts';
 import { measuredLegs } from './labels/measured-legs.ts';
 import { placeName } from './labels/names.ts';
@@ -117,7 +117,7 @@ export function annotate(fragments: readonly Fragment[], options: AnnotateOption
         return placeName(fragment, short ? { ...wish, second: null } : wish, sizes, paper, to);
       }),
       ...[
-        ...chosenFigures(plan, plane, options.placed ?? []),
+        ...(lateFigures.of?.(plan, plane, options.placed ?? []) ?? []),
         ...(options.measured ? measuredLegs(plan, fragments, options.measured) : []),
       ].flatMap(({ id, wish }) => {
         const choice = { free: true, bare: fineness === 'coarse' };

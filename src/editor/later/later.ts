@@ -1,4 +1,6 @@
 import { addTo } from '../../catalogue/registry.ts';
+import { chosenFigures } from '../../drawing/labels/chosen-figures.ts';
+import { lateFigures } from '../../drawing/labels/late-figures.ts';
 import { commands } from '../commands/commands.ts';
 import type { AnyCommand } from '../commands/define-command.ts';
 import { createCursor } from '../cursor/cursor.ts';
@@ -18,5 +20,6 @@ import { later } from './load-later.ts';
 addTo(commands, import.meta.glob<AnyCommand>('./*.command.ts', { eager: true, import: 'default' }));
 addTo(tools, import.meta.glob<AnyTool>('./*.tool.ts', { eager: true, import: 'default' }));
 later.makeCursor = createCursor;
+lateFigures.of = chosenFigures;
 lateHand.is = { figureAt, askFigure, figureKey, boxBetween, boxed, routeAlong };
 later.isHere = true;

@@ -57,6 +57,8 @@ export function Canvas() {
 function PlanPanes({ both }: { readonly both: boolean }) {
   const editor = useEditor();
   const face = useEditorState((s) => s.panes.face);
+  const chosen = useEditorState((s) => s.selection.length > 0);
+  const several = useEditorState((s) => s.toolState === 'several' || s.toolState === 'boxing');
   const beside = useScreen((s) => s.beside);
   useFittedFace(face?.view);
   return (
@@ -75,9 +77,11 @@ function PlanPanes({ both }: { readonly both: boolean }) {
         </>
       )}
       <div className="canvas-keys">
-        <Suspense fallback={null}>
-          <SeveralKey />
-        </Suspense>
+        {chosen && (
+          <Suspense fallback={null}>
+            <SeveralKey />
+          </Suspense>
+        )}
         {!face && (
           <>
             <HideWays />
@@ -103,7 +107,7 @@ function PlanPanes({ both }: { readonly both: boolean }) {
       </div>
       <Suspense fallback={null}>
         <Hands />
-        <SeveralBar />
+        {(chosen || several) && <SeveralBar />}
       </Suspense>
     </div>
   );

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { HtmlTagDescriptor, Plugin, UserConfig } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { pxToRem } from './src/view/look/px-to-rem.ts';
+import { textSizeFollowed } from './src/view/look/px-to-rem.ts';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -111,15 +111,6 @@ function withoutExamples(): Plugin {
   };
 }
 
-/** Sizes of the style sheets follow the text size of the device. */
-function textSizeFollowed(): Plugin {
-  return {
-    name: 'text-size-followed',
-    enforce: 'pre',
-    transform: (code, file) => (/\/src\/view\/.*\.css$/.test(file) ? { code: pxToRem(code), map: null } : null),
-  };
-}
-
 /** The font's licence travels with the font. */
 function fontLicence(): Plugin {
   return {
@@ -169,12 +160,12 @@ function app(): UserConfig {
       react(),
       fewTablesForThePage(),
       withoutExamples(),
-      textSizeFollowed(),
       unusedParts(),
       policyInPage(),
       fontLicence(),
       offlineList(),
     ],
+    css: { postcss: { plugins: [textSizeFollowed] } },
     worker: { format: 'es' },
     build: {
       outDir: appFolder,

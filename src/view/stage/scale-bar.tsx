@@ -1,5 +1,6 @@
 import { turnOf } from '../../editor/panes.ts';
 import { useEditorState } from '../app/use-session.ts';
+import { inLetters } from '../look/in-letters.ts';
 
 const STEPS_MM = [50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000] as const;
 const MOST_PX = 90;
@@ -33,18 +34,18 @@ export function ScaleBar({ folded = false }: Props) {
           <path className="north" strokeWidth="1.4" d="M16 13v14M10 30h12M16 27v3" />
         </g>
       </svg>
-      <svg width={3 * px + (folded ? 28 : 60)} height={32} overflow="visible" aria-hidden="true">
+      <svg width={3 * px + (folded ? 28 : 60)} height={inLetters(32)} overflow="visible" aria-hidden="true">
         <rect className="full" x={0} y={6} width={px} height={5} />
         <rect className="ruler" x={px + 0.5} y={6.5} width={px} height={4} strokeWidth={1} />
         <rect className="full" x={2 * px} y={6} width={px} height={5} />
         {(narrow ? [0, 3] : [0, 1, 2, 3]).map((n) => (
-          <text key={n} x={n * px} y={26} textAnchor={n === 0 ? 'start' : 'middle'}>
+          <text key={n} x={n * px} y={inLetters(26)} textAnchor={n === 0 ? 'start' : 'middle'}>
             {say(n)}
             {n === 3 ? unit : ''}
           </text>
         ))}
         {!narrow && (
-          <text x={3 * px + 34} y={26}>
+          <text x={3 * px + 34} y={inLetters(26)}>
             {name.toLowerCase()}
           </text>
         )}

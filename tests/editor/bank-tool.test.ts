@@ -128,3 +128,25 @@ describe('the tool for banks', () => {
     expect(runsOf(editor)).toEqual([]);
   });
 });
+
+describe('a leg of a bank that is dragged', () => {
+  test('takes those beside it along, and the corners still nest', () => {
+    const { editor, hand } = begun();
+    hand.tap(0, 4000);
+    hand.tap(2000, 4000);
+    hand.tap(2000, 1000);
+    press(editor, 'Enter');
+    editor.setTool('select');
+    const [group] = Object.keys(planOf(editor).groups);
+    hand.play('down 2000,2500 move 2100,2500 move 2300,2500 up');
+    const { history, plan } = editor.store.getState();
+    expect(history.undo).toHaveLength(4);
+    const path = readBank(plan, group ?? '')?.path.map((p) => [p.x, p.y]);
+    expect(path).toEqual([
+      [0, 4000],
+      [2300, 4000],
+      [2300, 1000],
+    ]);
+    expect(readBank(plan, group ?? '')?.members).toHaveLength(5);
+  });
+});

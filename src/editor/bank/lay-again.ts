@@ -1,4 +1,4 @@
-import { distance3, dot3 } from '../../geometry/vec.ts';
+import { dot3 } from '../../geometry/vec.ts';
 import type { BankEnd, BankMember, LaidMember } from '../../network/bank/bank.ts';
 import { layBank } from '../../network/bank/lay-bank.ts';
 import { type ReadBank, type ReadMember, readBank } from '../../network/bank/read-bank.ts';
@@ -124,46 +124,6 @@ export function layAgain(draft: Plan, ctx: CommandContext, change: Change): stri
   });
   if (!laid.ok) return refuse(laid.why);
   return writeAgain(draft, ctx, { corners, laid: laid.bank.members, members });
-}
-
-/** Middle path with some corners at another height; a rise or drop beside them grows or shrinks. */
-export function atHeight(corners: readonly BankCorner[], from: number, to: number, change: BankCorner): BankCorner[] {
-  return corners.map((c, k) =>
-    k < from || k > to ? c : { ...c, at: { ...c.at, z: change.at.z }, height: change.height },
-  );
-}
-
-/** Corners of the level part about one leg of the path: the first and the last of them. */
-export function levelPart(corners: readonly BankCorner[], leg: number): readonly [number, number] | null {
-  const z = corners[leg]?.at.z;
-  const isLevel = (k: number): boolean => {
-    const [a, b] = [corners[k], corners[k + 1]];
-    return (
-      a !== undefined &&
-      b !== undefined &&
-      z !== undefined &&
-      Math.max(Math.abs(a.at.z - z), Math.abs(b.at.z - z)) < 0.2
-    );
-  };
-  if (!isLevel(leg)) return null;
-  let [from, to] = [leg, leg];
-  while (isLevel(from - 1)) from--;
-  while (isLevel(to + 1)) to++;
-  return [from, to + 1];
-}
-
-/** The level leg of the path that is meant: the one a member's leg lies in, else the longest. */
-export function levelLeg({ read, corners }: Standing, leg: string | null): number | null {
-  for (const { chain, corners: own } of leg === null ? [] : read.members) {
-    const i = chain.legs.indexOf(leg as string);
-    const k = i < 0 ? -1 : own.findIndex((c, n) => c <= i && i < (own[n + 1] ?? 0));
-    if (k >= 0 && levelPart(corners, k)) return k;
-  }
-  const level = corners.slice(1).flatMap((c, k) => {
-    const a = corners[k] as BankCorner;
-    return Math.abs(a.at.z - c.at.z) < 0.2 ? [{ k, mm: distance3(a.at, c.at) }] : [];
-  });
-  return level.sort((a, b) => b.mm - a.mm)[0]?.k ?? null;
 }
 
 /** Is a member the first or last of the row? -1, 1, or 0 in between. */

@@ -8,13 +8,14 @@ import type { HeightRef } from '../../plan/records/parts.ts';
 import { heightRef, id } from '../../plan/records/parts.ts';
 import { group } from '../../plan/records/pipework.ts';
 import type { BankCorner } from '../bank/bank-place.ts';
-import { atHeight, layAgain, levelLeg, levelPart, type Standing, standing } from '../bank/lay-again.ts';
+import { layAgain, type Standing, standing } from '../bank/lay-again.ts';
+import { levelLeg, levelPart } from '../bank/level-part.ts';
 import { defineCommand, refuse } from '../commands/define-command.ts';
 
 /** The path with its level part at another height. */
 function moved(plan: Plan, now: Standing, height: HeightRef, leg: string | null): BankCorner[] {
-  const at = levelLeg(now, leg);
-  const part = at === null ? null : levelPart(now.corners, at);
+  const at = levelLeg(now.read, leg);
+  const part = at === null ? null : levelPart(now.read.path, at);
   if (!part) return refuse('That bank has no level part to set a height for.');
   const z = resolveHeight(plan, height)?.z ?? refuse('That height is told from something that has no height itself.');
   const [from, to] = part;
@@ -28,10 +29,7 @@ function moved(plan: Plan, now: Standing, height: HeightRef, leg: string | null)
     }
     if (b && Math.abs(b.at.z - z) < 1) refuse('At that height there is no rise or drop left in the bank.');
   }
-  const corner = now.corners[from];
-  return corner
-    ? atHeight(now.corners, from, to, { ...corner, at: { ...corner.at, z }, height })
-    : refuse('No corner.');
+  return now.corners.map((c, k) => (k < from || k > to ? c : { ...c, at: { ...c.at, z }, height }));
 }
 
 /**

@@ -2,6 +2,7 @@ import type { Vec } from '../../drawing/display-list.ts';
 import { nodePlace } from '../../geometry/places.ts';
 import { sub, sub3, unit } from '../../geometry/vec.ts';
 import { wallLength } from '../../geometry/wall-frame.ts';
+import { legsBeside } from '../../network/bank/beside.ts';
 import { laidOver } from '../../network/displace/laid-over.ts';
 import { countingIds } from '../../plan/ids.ts';
 import type { Plan } from '../../plan/plan.ts';
@@ -72,7 +73,10 @@ function legDrag(ctx: ToolContext<unknown>, leg: string, from: Vec, event: ToolE
   if (!pa || !pb) return null;
   const to = event.alt ? event.plane : across(plane.onto(pa), plane.onto(pb), from, event.plane);
   const by = sub3(plane.place(to, 0), plane.place(from, 0));
-  return { command: 'leg.move', args: { leg, by }, word: null };
+  const row = legsBeside(ctx.plan, leg);
+  if (row.length === 1) return { command: 'leg.move', args: { leg, by }, word: null };
+  const things = row.map((id) => ({ map: 'legs', id }) as const);
+  return { command: 'things.move', args: { things, by }, word: `bank of ${row.length}` };
 }
 
 function wallDrag(ctx: ToolContext<unknown>, hit: Hit, from: Vec, event: ToolEvent, plane: WorkPlane): Drag | null {

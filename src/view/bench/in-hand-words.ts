@@ -26,6 +26,8 @@ export function inHandWords(state: EditorState): readonly [string, string] {
     case 'point':
       if (inHand.thing?.kind === inHand.pointKind) return [`in hand: ${inHand.thing.name}`, live];
       return [`in hand: ${(pointKinds.get(inHand.pointKind)?.label ?? inHand.pointKind).toLowerCase()}`, live];
+    case 'bank':
+      return [`in hand: bank of ${inHand.bank.members.length}`, live || sayHeight(plan, inHand.height)];
     case 'step':
       return [
         `in hand: ${inHand.step.kind === 'swanNeck' ? 'swan neck' : inHand.step.kind}`,

@@ -7,6 +7,7 @@ import { resolveHeight } from '../../geometry/heights.ts';
 import { screen } from '../app/screen.ts';
 import { useFocusBack } from '../app/use-focus-back.ts';
 import { useEditorState } from '../app/use-session.ts';
+import { BankRows } from '../bank/bank-rows.tsx';
 import { Icon } from '../look/icon.tsx';
 import { OPENING_KINDS } from '../panels/inspect/inspect-opening.tsx';
 import { NumberBox } from '../panels/inspect/number-box.tsx';
@@ -52,6 +53,13 @@ function TrayFor({ tool }: { readonly tool: string }) {
   if (tool === 'roof') return <RoofRows />;
   if (tool === 'ground') return <GroundRows />;
   if (tool === 'step') return <StepRows />;
+  if (tool === 'bank')
+    return (
+      <>
+        <BankRows />
+        <HeightRow />
+      </>
+    );
   if (tool === 'tape' || tool === 'reroute') return <HeightRow />;
   return <PipeRows />;
 }

@@ -1,4 +1,4 @@
-import type { ComponentType } from 'react';
+import { type ComponentType, lazy, Suspense } from 'react';
 import type { Selected } from '../../../editor/editor-api.ts';
 import { useEditor, useEditorState } from '../../app/use-session.ts';
 import { ManyForm } from '../../many/many-form.tsx';
@@ -18,6 +18,8 @@ import { InspectStretch } from './inspect-stretch.tsx';
 import { InspectVoid } from './inspect-void.tsx';
 import { InspectWall } from './inspect-wall.tsx';
 import './inspect.css';
+
+const BankPart = lazy(() => import('../../bank/bank-part.tsx'));
 
 const FORMS: Readonly<Record<Selected['map'], ComponentType<{ readonly id: string }>>> = {
   points: InspectPoint,
@@ -67,6 +69,9 @@ export function Inspect() {
       ) : (
         <>
           <Form key={first.id} id={first.id} />
+          <Suspense>
+            <BankPart of={first} />
+          </Suspense>
           <MovePart things={selection} />
         </>
       )}

@@ -119,6 +119,7 @@ test('from an empty page to a finding cured, by keys alone', async ({ page }) =>
   // The list points the cross at the boiler; its gas tail is the next thing below.
   await keys(page, 'Control+f');
   await page.keyboard.type('boiler');
+  await expect(page.getByRole('searchbox', { name: /^Find by name/ })).toHaveValue('boiler');
   await keys(page, 'ArrowDown', 'Control+Enter');
   await expect(drawing(page)).toBeFocused();
   await keys(page, 'Control+ArrowDown');

@@ -42,17 +42,17 @@ export function closeTopmost(): boolean {
 
 function doAct(act: PageAct, back: boolean): void {
   if (act === 'help' || act === 'print') screen.setState({ over: act });
-  else if (act === 'height') asked.setState({ height: true, since: performance.now() });
+  else if (act === 'height') asked.setState({ height: true, since: performance.now(), typed: '' });
   else if (act === 'where') asked.setState(({ where }) => ({ where: where + 1 }));
   else if (act === 'part') goToNextPart(back);
   else {
-    asked.setState({ things: act === 'find' ? 'find' : 'list', since: performance.now() });
+    asked.setState({ things: act === 'find' ? 'find' : 'list', since: performance.now(), typed: '' });
     screen.setState({ finding: null });
     openChapter('things');
   }
 }
 
-/** A field is asked for and not there yet: what is typed meanwhile is meant for it, and takes no tool. */
+/** A field is asked for and not there yet: what is typed meanwhile is kept for it, and takes no tool. */
 function isOnItsWay(): boolean {
   const { things, height, since } = asked.getState();
   const waited = things !== null || (height && document.querySelector('.height-box') === null);
@@ -66,7 +66,10 @@ export function pageKey(editor: Editor, e: KeyboardEvent): boolean {
   const over = screen.getState().over;
   if (e.key === 'Escape' && (over !== null || !busy(editor)) && closeTopmost()) return true;
   if (over !== null) return false;
-  if (!typing && !ctrl && e.key.length === 1 && isOnItsWay()) return true;
+  if (!typing && !ctrl && e.key !== 'Tab' && isOnItsWay()) {
+    if (e.key.length === 1) asked.setState(({ typed }) => ({ typed: typed + e.key }));
+    return true;
+  }
   const pane = e.target instanceof Element ? e.target.closest<HTMLElement>('[data-pane]')?.dataset.pane : undefined;
   if (pane === 'plan' || pane === 'face') editor.setActivePane(pane);
   if (!typing && !ctrl && OWN.has(e.key) && matches(e.target, PRESSED)) return false;

@@ -19,10 +19,12 @@ export function FindField({ typed, count, onType, onEnterList, onTakeFirst, onLe
   const wanted = useStore(asked, (a) => a.things === 'find');
   useEffect(() => {
     if (!wanted) return;
-    asked.setState({ things: null });
+    const early = asked.getState().typed;
+    asked.setState({ things: null, typed: '' });
     field.current?.focus();
-    field.current?.select();
-  }, [wanted]);
+    if (early === '') field.current?.select();
+    else onType(early);
+  }, [wanted, onType]);
   return (
     <div className="field find-field">
       <label className="field-label" htmlFor={id}>

@@ -159,3 +159,9 @@ export function pipesAcross(plan: Plan, leg: string): readonly Obstacle[] {
     .flatMap((id) => pipeAcross(plan, of, id, gaps) ?? [])
     .sort((p, q) => p.alongMm - q.alongMm);
 }
+
+/** Another pipe as something that lies across a leg; null where it is as far off as the tables ask, or is joined to it. */
+export function pipeAsObstacle(plan: Plan, leg: string, other: string): Obstacle | null {
+  const of = bodyOf(plan, leg);
+  return of ? pipeAcross(plan, of, other, pipeGaps(plan.basis.editions)) : null;
+}

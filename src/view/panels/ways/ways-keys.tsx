@@ -7,6 +7,7 @@ import { startEvaluator } from '../../../worker/evaluator.ts';
 import { useLate } from '../../app/use-late.ts';
 import { useEditor, useEditorState, useReport } from '../../app/use-session.ts';
 import { type ProvenWay, provenWays } from './proven-ways.ts';
+import { stepWays } from './step-ways.ts';
 import { type Way, waysOut } from './ways-out.ts';
 
 let own: Evaluator | undefined;
@@ -17,7 +18,8 @@ function trying(): Evaluator {
   return own;
 }
 
-const move = (way: Way) => ({ leg: way.leg, by: way.by });
+const command = (way: Way): readonly [string, unknown] =>
+  way.step ? ['leg.step', way.step] : ['leg.move', { leg: way.leg, by: way.by }];
 
 /** Records that are not the same in two plans. */
 function changedIds(before: Plan, after: Plan): ReadonlySet<string> {
@@ -50,12 +52,12 @@ function useWays(finding: Finding): readonly ProvenWay[] | null {
     setWays(null);
     if (!before) return;
     let given = false;
-    provenWays(waysOut(plan, finding), {
+    provenWays([...waysOut(plan, finding), ...stepWays(plan, finding)], {
       plan,
       chosen,
       before: before.findings,
       key: finding.key,
-      preview: (way) => editor.preview('leg.move', move(way)),
+      preview: (way) => editor.preview(...command(way)),
       evaluate: trying(),
       given: () => given,
     }).then(
@@ -99,7 +101,7 @@ export default function WaysKeys({ finding }: { readonly finding: Finding }) {
           onClick={() => {
             if (disabled) return;
             show(editor, null);
-            editor.run('leg.move', move(way));
+            editor.run(...command(way));
           }}
         >
           <span>{way.label}</span>

@@ -2,6 +2,7 @@ import { tubeOdMm } from '../../../catalogue/tubes.ts';
 import { nodePlace } from '../../../geometry/places.ts';
 import { type Capsule, capsuleGap } from '../../../geometry/segments.ts';
 import { add3, dot, scale3, sub3, unit3 } from '../../../geometry/vec.ts';
+import type { Step } from '../../../network/steps/step-shape.ts';
 import type { Plan } from '../../../plan/plan.ts';
 import type { Xyz } from '../../../plan/records/parts.ts';
 import type { Leg } from '../../../plan/records/pipework.ts';
@@ -10,11 +11,13 @@ import { serviceLabel } from '../kind-labels.ts';
 import { nameOf } from '../name-of.ts';
 import { facesAbout, hasRoom } from './room-about.ts';
 
-/** One leg moved across itself until it is as clear as is wanted. */
+/** One leg moved across itself until it is as clear as is wanted, or a step in it where it passes the other. */
 export interface Way {
   readonly leg: string;
   readonly by: Xyz;
   readonly mm: number;
+  /** Told where the leg stays and only steps. */
+  readonly step?: Step;
   /** "Bring the cold along behind". */
   readonly label: string;
   /** "40 back, 28 clear". */
@@ -75,7 +78,7 @@ function labelOf(plan: Plan, storey: string, what: string, at: Xyz, n: Xyz): str
 }
 
 /** "the cold"; where both are of one service, the run's own name. */
-function whatOf(plan: Plan, leg: Leg, other: Leg | undefined): string {
+export function whatOf(plan: Plan, leg: Leg, other: Leg | undefined): string {
   const [own, its] = [leg, other].map((l) => plan.runs[l?.run ?? '']?.service);
   if (own !== its) return `the ${serviceLabel(own ?? '')}`;
   const name = nameOf(plan, { map: 'runs', id: leg.run });

@@ -2,8 +2,9 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Editor } from '../../src/editor/editor-api.ts';
 import { screen } from '../../src/view/app/screen.ts';
 import { inHandWords } from '../../src/view/bench/in-hand-words.ts';
+import { takeKeptLook } from '../../src/view/hands/kept-look.ts';
 import { placeOf, readPlace, writePlace } from '../../src/view/hands/kept-place.ts';
-import { livingInHand, putPlace, takeKeptLook } from '../../src/view/hands/put-place.ts';
+import { livingInHand, putPlace } from '../../src/view/hands/put-place.ts';
 import { editorOf, handOn } from '../editor/hand.ts';
 
 const shelf = new Map<string, string>();

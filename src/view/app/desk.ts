@@ -8,9 +8,6 @@ import type { Plan } from '../../plan/plan.ts';
 import type { Evaluator } from '../../report/report.ts';
 import { startEvaluator } from '../../worker/evaluator.ts';
 import { handSettings } from '../hands/hand-settings.ts';
-import { keepPlace } from '../hands/keep-place.ts';
-import { readPlace } from '../hands/kept-place.ts';
-import { putPlace } from '../hands/put-place.ts';
 import { createSession } from './create-session.ts';
 import type { KeptSoFar } from './keep-job.ts';
 import { newPlan } from './new-plan.ts';
@@ -58,6 +55,16 @@ const nameInAddress = (job: string | null): void =>
 
 let stopKeepingPlace: () => void = () => undefined;
 
+/** Remembered from when the drawing stands: nothing of it is needed before. */
+function keepPlaceOf(session: Session, isKept: boolean): void {
+  import('../hands/keep-place.ts').then(
+    ({ keepPlace }) => {
+      if (desk.getState().session === session) stopKeepingPlace = keepPlace(session, isKept);
+    },
+    () => undefined,
+  );
+}
+
 interface ToOpen {
   readonly plan: Plan;
   readonly soFar: KeptSoFar | null;
@@ -69,6 +76,7 @@ interface ToOpen {
 async function put({ plan, soFar, readOnly, claim: own, port }: ToOpen): Promise<void> {
   evaluate ??= startEvaluator();
   stopKeepingPlace();
+  stopKeepingPlace = () => undefined;
   await desk.getState().session?.close();
   if (holds !== own) letGo(holds);
   holds = own;
@@ -87,10 +95,14 @@ async function put({ plan, soFar, readOnly, claim: own, port }: ToOpen): Promise
     },
   });
   session.editor.setPenUse(handSettings.getState().pen);
-  const place = soFar === null ? null : readPlace(plan.id);
-  if (place) putPlace(session.editor, place);
-  stopKeepingPlace = keepPlace(session, soFar !== null);
+  // A place that cannot be fetched is not worth a job that does not open.
+  if (soFar !== null)
+    await import('../hands/put-place.ts').then(
+      ({ putBack }) => putBack(session.editor, plan.id),
+      () => undefined,
+    );
   desk.setState({ session });
+  keepPlaceOf(session, soFar !== null);
   nameInAddress(soFar === null ? null : plan.id);
 }
 

@@ -8,13 +8,8 @@ import { resolveHeight } from '../../geometry/heights.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { screen } from '../app/screen.ts';
 import type { PaneName } from '../stage/draw-counts.ts';
-import type { KeptPlace } from './kept-place.ts';
-
-/** Panes that were put back as they were looked at, and are not fitted to the house when they first get their size. */
-const kept = new WeakMap<Editor, Set<PaneName>>();
-
-/** True once for each pane whose camera was put back. */
-export const takeKeptLook = (editor: Editor, pane: PaneName): boolean => kept.get(editor)?.delete(pane) ?? false;
+import { keepLook } from './kept-look.ts';
+import { type KeptPlace, readPlace } from './kept-place.ts';
 
 const isCamera = (c: Camera | null | undefined): c is Camera =>
   Number.isFinite(c?.centre?.[0]) &&
@@ -64,7 +59,7 @@ function putPanes(editor: Editor, place: KeptPlace): void {
     looks.add('face');
   } else editor.setCamera('plan', isCamera(flat) ? flat : place.camera);
   editor.setActivePane(place.active);
-  kept.set(editor, looks);
+  keepLook(editor, looks);
 }
 
 /**
@@ -77,6 +72,12 @@ export function putPlace(editor: Editor, place: KeptPlace): void {
   } catch {
     // Written by another edition of this page: it opens as if it had not been left.
   }
+}
+
+/** Puts a stored job back to where it was left on this device, where that is known. */
+export function putBack(editor: Editor, job: string): void {
+  const place = readPlace(job);
+  if (place) putPlace(editor, place);
 }
 
 function put(editor: Editor, place: KeptPlace): void {

@@ -8,7 +8,7 @@ import { afterFirstLine } from '../app/first-line.ts';
 import { openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
-import { takeKeptLook } from '../hands/put-place.ts';
+import { takeKeptLook } from '../hands/kept-look.ts';
 import { Icon } from '../look/icon.tsx';
 import { showBeside, useShows } from './beside.ts';
 import type { PaneName } from './draw-counts.ts';

@@ -1,4 +1,4 @@
-import { useCallback } from 'react';
+import { useCallback, useEffect } from 'react';
 import { resolveHeight } from '../../geometry/heights.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 import HeightBox from '../ribbon/height-box.tsx';
@@ -27,6 +27,16 @@ export default function HeightAsk() {
     asked.setState({ height: false });
     document.querySelector<HTMLElement>(`[data-pane="${pane}"]`)?.focus({ preventScroll: true });
   }, [pane]);
+  useEffect(() => {
+    const { typed } = asked.getState();
+    asked.setState({ typed: '' });
+    const field = document.querySelector<HTMLInputElement>('.height-box input');
+    if (typed === '' || !field) return;
+    // As if it had been typed here: over what is selected, with everything that follows from it.
+    field.focus();
+    field.select();
+    document.execCommand('insertText', false, typed);
+  }, []);
   if (!heights) return null;
   const z = resolveHeight(plan, now)?.z ?? heights.floor;
   return (

@@ -292,3 +292,29 @@ describe('joists and walls that lie across', () => {
     expect(Math.min(...lineOf(state(editor).plan, 'gas').map((p) => p.y))).toBe(-74);
   });
 });
+
+describe('on the face of a wall', () => {
+  test('up is up: the hand draws a passover over a pipe that comes out of the wall', () => {
+    const plan = crossed();
+    plan.walls.w = {
+      id: 'w',
+      storey: 's',
+      a: { x: -500, y: 80 },
+      b: { x: 2500, y: 80 },
+      thicknessMm: 100,
+      construction: 'block',
+      heightMm: null,
+      option: null,
+      sureness: 'seen',
+    } as unknown as Plan['walls'][string];
+    const editor = at(plan);
+    editor.foldUp({ wall: 'w', side: 'right' });
+    editor.setActivePane('face');
+    editor.setCamera('face', { centre: [1500, 1000], mmPerPx: 1 });
+    handOn(editor).play('down 1500,1000 move 1500,1030');
+    expect(state(editor).caught).toBe('over the cold 15');
+    handOn(editor).play('up');
+    editor.cancel();
+    expect(state(editor).draft).toBeNull();
+  });
+});

@@ -147,7 +147,9 @@ export function obstacleAt(
     const pipe = hit.map === 'legs' ? pipeAcross(plan, of, hit.id, gaps) : null;
     if (pipe) return pipe;
   }
-  return joistAcross(plan, of, alongMm, reachMm, gaps) ?? wallAcross(plan, of, alongMm, reachMm, gaps);
+  // Seen on a wall, a pipe that comes out of it may be no more than a dot, or not be drawn at all.
+  const near = pipesAcross(plan, leg).find((o) => Math.abs(o.alongMm - alongMm) <= reachMm);
+  return near ?? joistAcross(plan, of, alongMm, reachMm, gaps) ?? wallAcross(plan, of, alongMm, reachMm, gaps);
 }
 
 /** Pipes that lie across a leg nearer than the tables ask, in order along it. */

@@ -78,11 +78,11 @@ export function liftedPart(plan: Plan, run: string, a: OnRun, b: OnRun, ids: IdM
   if (from === to) throw new NotLaid('Both places are the same one.');
   const legs = wayAlong(split, run, from, to);
   if (!legs) throw new NotLaid('These two places are not joined by one run. Tap two places of the same run.');
-  const ids2 = new Set(legs.map((l) => l.id));
+  const lifted = new Set(legs.map((l) => l.id));
   const order = [from];
   for (const leg of legs) order.push(otherNode(leg, order.at(-1) ?? from));
   const between = order.slice(1, -1);
-  for (const node of between) mustBeFree(split, node, ids2);
+  for (const node of between) mustBeFree(split, node, lifted);
   const line = order.map((id) => {
     const node = split.nodes[id];
     const place = node && nodePlace(split, node)?.at;

@@ -1,39 +1,11 @@
-import type { Locator, Page } from '@playwright/test';
 import { expectNoViolations, tooSmall } from './hands/a11y.ts';
-import { bench, look, onPlan, panel, pullSheet, takeTool } from './hands/drawing.ts';
+import { bench, panel, pullSheet } from './hands/drawing.ts';
 import { handOf } from './hands/hand.ts';
+import { key, open, pane, picture, stage, tapLeg } from './hands/isometric.ts';
 import { expect, isPhone, openEmpty, openFlat, test } from './hands/kickset.ts';
-import { answer, atRest, held } from './hands/model.ts';
-import type { At } from './hands/touch.ts';
+import { atRest, held } from './hands/model.ts';
 
 const LEAST_PX = 44;
-
-const pane = (page: Page): Locator => page.getByRole('region', { name: 'Isometric' });
-const stage = (page: Page): Locator => pane(page).getByRole('application');
-const key = (page: Page, name: string): Locator => pane(page).getByRole('button', { name, exact: true });
-const open = (page: Page): Locator => page.locator('.canvas-keys').getByRole('button', { name: 'Isometric' });
-const draws = (page: Page): Promise<number> =>
-  stage(page)
-    .locator('canvas')
-    .evaluate((c: HTMLCanvasElement) => Number(c.dataset.draws));
-const picture = (page: Page): Promise<string> =>
-  stage(page)
-    .locator('canvas')
-    .evaluate((c: HTMLCanvasElement) => c.toDataURL());
-
-/** A place on the drawing where a tap chooses one of its legs: looked for over a net, as an eye would. */
-async function tapLeg(page: Page, tap: (at: At) => Promise<void>): Promise<string> {
-  const box = await stage(page).boundingBox();
-  if (!box) throw new Error('no isometric');
-  for (const v of [0.5, 0.45, 0.55, 0.4, 0.6, 0.35]) {
-    for (const u of [0.5, 0.6, 0.4, 0.7, 0.3, 0.8]) {
-      await tap({ x: box.x + box.width * u, y: box.y + box.height * v });
-      const [first] = (await held(page)).selection;
-      if (first?.map === 'legs') return first.id;
-    }
-  }
-  throw new Error('no leg under any place');
-}
 
 test('opened by touch beside the plan, a tapped leg is the one the panel tells of', async ({ page }) => {
   const hand = await handOf(page, 'touch');
@@ -114,105 +86,6 @@ test('keys go from pipe to pipe and say it', async ({ page }) => {
   await page.keyboard.press('ArrowLeft');
   expect((await held(page)).selection).toEqual([first]);
   expect((await held(page)).undo).toEqual([]);
-});
-
-test('a drag on the plan draws the isometric once, when it is done', async ({ page }) => {
-  test.skip(isPhone(page), 'one pane at a time');
-  const hand = await handOf(page, 'mouse');
-  await openFlat(page);
-  await hand.press(open(page));
-  await expect(stage(page)).toBeVisible();
-  await takeTool(page, hand, 'Select');
-  const { plan } = await held(page);
-  const node = Object.values(plan.nodes).find(
-    (n) => n.place.on === 'storey' && Object.values(plan.legs).filter((l) => l.a === n.id || l.b === n.id).length === 2,
-  );
-  if (node?.place.on !== 'storey') throw new Error('no corner');
-  const { x, y } = node.place;
-  await look(page, x, y, 6);
-  const leg = Object.values(plan.legs).find((l) => l.a === node.id || l.b === node.id);
-  await page.evaluate((id) => window.__kickset?.editor?.select([{ map: 'nodes', id }]), node.id);
-  await atRest(page);
-  const from = await onPlan(page, x, y);
-  const before = await draws(page);
-  await hand.down(from);
-  for (let i = 1; i <= 20; i++) await hand.move({ x: from.x, y: from.y + i * 2 });
-  await atRest(page);
-  expect((await held(page)).drafting).toBe(true);
-  expect(await draws(page)).toBe(before);
-  await hand.up();
-  await answer(page);
-  expect(leg).toBeDefined();
-  await expect.poll(() => draws(page)).toBeGreaterThan(before);
-  expect((await held(page)).undo).toHaveLength(1);
-});
-
-test('the bar between the panes is dragged and stepped, and the device keeps it', async ({ page }) => {
-  test.skip(isPhone(page), 'one pane at a time');
-  const hand = await handOf(page, 'touch');
-  await openFlat(page);
-  await hand.press(open(page));
-  const bar = page.getByRole('separator', { name: 'Width of the plan' });
-  await expect(bar).toHaveAttribute('aria-valuenow', '50');
-  const box = await bar.boundingBox();
-  const whole = await page.locator('.stages').boundingBox();
-  if (!box || !whole) throw new Error('no bar');
-  const at = { x: box.x + box.width / 2, y: box.y + box.height / 3 };
-  await hand.drag([at, { x: whole.x + whole.width * 0.62, y: at.y }]);
-  await expect(bar).toHaveAttribute('aria-valuenow', '62');
-  await bar.focus();
-  await page.keyboard.press('ArrowLeft');
-  await expect(bar).toHaveAttribute('aria-valuenow', '57');
-  await page.keyboard.press('End');
-  await expect(bar).toHaveAttribute('aria-valuenow', '75');
-  await page.reload();
-  await openFlatAgain(page);
-  if (!(await stage(page).isVisible())) await hand.press(open(page));
-  await expect(bar).toHaveAttribute('aria-valuenow', '75');
-});
-
-async function openFlatAgain(page: Page): Promise<void> {
-  const demo = page.getByRole('button', { name: 'open the demo flat' });
-  const job = page.getByRole('button', { name: /First-floor flat/ }).first();
-  await expect(demo.or(job).first()).toBeVisible();
-  if (await demo.isVisible()) await demo.click();
-  await answer(page);
-}
-
-test('a wall folds up and down beside it', async ({ page }) => {
-  test.skip(isPhone(page), 'one pane at a time');
-  const hand = await handOf(page, 'touch');
-  await openFlat(page);
-  await hand.press(open(page));
-  await expect(stage(page)).toBeVisible();
-  const { plan } = await held(page);
-  const wall = Object.keys(plan.walls)[0] ?? '';
-  await page.evaluate((id) => window.__kickset?.editor?.foldUp({ wall: id, side: 'left' }), wall);
-  await expect(page.locator('.pane-face')).toBeVisible();
-  await atRest(page);
-  const { camera, faceCamera } = await held(page);
-  expect(faceCamera?.mmPerPx).toBeCloseTo(camera.mmPerPx, 6);
-  await expect(stage(page)).toBeVisible();
-  await hand.press(page.getByRole('button', { name: 'fold down' }));
-  await expect(page.locator('.pane-face')).toHaveCount(0);
-  await expect(stage(page)).toBeVisible();
-});
-
-test('a phone shows one of the two, and one key for the other', async ({ page }) => {
-  test.skip(!isPhone(page), 'both have room');
-  const hand = await handOf(page, 'touch');
-  await openFlat(page);
-  await hand.press(open(page));
-  await expect(stage(page)).toBeVisible();
-  await expect(page.locator('.pane-plan')).not.toBeVisible();
-  await hand.press(page.getByRole('button', { name: 'Plan', exact: true }));
-  await expect(stage(page)).toHaveCount(0);
-  await expect(page.locator('.pane-plan')).toBeVisible();
-  await hand.press(open(page));
-  await expect(stage(page)).toBeVisible();
-  await hand.press(key(page, 'Close the isometric'));
-  await expect(stage(page)).toHaveCount(0);
-  await expect(open(page)).toBeVisible();
 });
 
 test('from the form of a run to its isometric', async ({ page }) => {

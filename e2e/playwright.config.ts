@@ -44,12 +44,22 @@ export default defineConfig({
     },
   },
   projects: [
-    { name: 'tablet', use: { viewport: { width: 1180, height: 820 } } },
+    {
+      name: 'tablet',
+      use: { viewport: { width: 1180, height: 820 } },
+      testIgnore: ['**/perf/**', '**/*.phone.spec.ts'],
+    },
     // Counts of draws, widths of letters and what a tool does with a pointer do not differ with the size of the page.
     {
       name: 'phone',
       use: { viewport: { width: 390, height: 844 } },
-      testIgnore: ['**/perf/**', '**/counts.spec.ts', '**/editing.spec.ts', '**/font-widths.spec.ts'],
+      testIgnore: [
+        '**/perf/**',
+        '**/*.tablet.spec.ts',
+        '**/counts.spec.ts',
+        '**/editing.spec.ts',
+        '**/font-widths.spec.ts',
+      ],
     },
   ],
   ...(served === undefined

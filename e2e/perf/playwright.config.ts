@@ -10,5 +10,5 @@ export default defineConfig({
   testIgnore: [],
   outputDir: '../../test-results/perf',
   timeout: 180_000,
-  projects: tablet ? [tablet] : [],
+  projects: tablet ? [{ ...tablet, testIgnore: [] }] : [],
 });

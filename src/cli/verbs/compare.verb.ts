@@ -37,7 +37,7 @@ function sayRow(row: TallyRow, names: readonly string[]): string {
   const lines = row.cells.flatMap((cell, i) =>
     cell === null ? [] : [`    ${names[i]}: ${sayCell(cell, row.standing[i] ?? null)}`],
   );
-  const level = row.standing.includes('level') ? ' (all the same)' : '';
+  const level = row.standing.includes('level') ? ' (same in every option)' : '';
   return [`${row.label}${level}`, ...lines].join('\n');
 }
 

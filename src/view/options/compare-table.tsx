@@ -16,7 +16,7 @@ export function isSame(row: TallyRow, columns: readonly Column[]): boolean {
 }
 
 function noteOf(row: TallyRow): string {
-  if (row.standing.includes('level')) return 'all the same';
+  if (row.standing.includes('level')) return 'same in every option';
   return row.standing.includes('close') ? 'too near to tell' : '';
 }
 

@@ -8,7 +8,6 @@ import { afterFirstLine } from '../app/first-line.ts';
 import { openFinding } from '../app/screen.ts';
 import { useEditor, useEditorState, useReport, useScreen } from '../app/use-session.ts';
 import { useSize } from '../app/use-size.ts';
-import { afterFirstLine } from '../hands/after-first-line.ts';
 import { takeKeptLook } from '../hands/kept-look.ts';
 import { Icon } from '../look/icon.tsx';
 import { showBeside, useShows } from './beside.ts';
@@ -22,7 +21,7 @@ import { reachShown, useReachChapterOpen } from './reach-shown.ts';
 import { ScaleBar } from './scale-bar.tsx';
 import './stage.css';
 
-const Hands = lazy(() => afterFirstLine(() => import('../hands/hands.tsx')));
+const Hands = lazy(afterFirstLine(() => import('../hands/hands.tsx')));
 const SeveralKey = lazy(afterFirstLine(() => import('../many/several-key.tsx')));
 const SeveralBar = lazy(() => import('../many/several-key.tsx').then((m) => ({ default: m.SeveralBar })));
 const GhostKey = lazy(afterFirstLine(() => import('../ghosts/ghost-key.tsx')));

@@ -111,7 +111,7 @@ describe('the tool for banks', () => {
     const { draft } = editor.store.getState();
     expect(draft?.lines.map((l) => l.beat)).toEqual(expect.arrayContaining(['gas', 'hot', 'cold']));
     expect(draft?.lines).toHaveLength(FIVE.length);
-    expect(draft?.labels.map((l) => l.text)).toEqual(['2000', 'G', 'HF', 'HR', 'C', 'H']);
+    expect(draft?.labels.map((l) => l.text)).toEqual(['2000', 'H · C · HR · HF · G']);
     hand.tap(2000, 4000);
     hand.play('move 2000,3890');
     expect(editor.store.getState().caught).toMatch(/no room to turn/);

@@ -28,6 +28,7 @@ const more = [
   'holdPoint.set',
   'blob.set',
   'blob.set',
+  'bank.lay',
 ];
 
 function play(editor: Editor, id: string, seed: number): { ran: boolean; refused: boolean } {

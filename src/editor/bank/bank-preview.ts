@@ -9,7 +9,8 @@ import { aimed, frameOf, lastPlace } from '../tools/live-run.ts';
 import type { BankContext, Preview } from './bank-memory.ts';
 import { type BankPlace, cornerOf } from './bank-place.ts';
 import { nextCorners, placeOf } from './bank-told.ts';
-import { memberOf, type Standing, standing } from './lay-again.ts';
+import { extended } from './extended.ts';
+import { type Standing, standing } from './lay-again.ts';
 import { open, radiusOf, sayPipe, workOut } from './lay-new.ts';
 
 const NO_IDS = { next: (prefix: string) => `shown-${prefix}` };
@@ -70,21 +71,16 @@ function newBank(ctx: BankContext, corners: readonly BankPlace[], point: string 
   });
 }
 
-/** A bank that is there, with more corners; past an appliance its ways are worked out when it is tapped. */
-function longer(ctx: BankContext, now: Standing, more: readonly Xyz[]): Preview {
+/** A bank that is there, with more corners, and to an appliance. What lies well before its end is not shown anew. */
+function longer(ctx: BankContext, now: Standing, told: readonly BankPlace[], point: string | null): Preview {
   const { plan } = ctx;
-  const { members, spacingMm, path } = now.read;
-  return refusing([path.at(-1) as Xyz, ...more], () => {
-    const laid = layBank({
-      members: members.map((m) => memberOf(plan, m, true)),
-      spacingMm,
-      path: [...path, ...more],
-      across: members.map((m) => m.across),
-    });
-    if (!laid.ok) throw new Refused(laid.why);
-    return laid.bank.members.map((m, i) => {
+  const { members, path } = now.read;
+  const more = orNull(() => told.map((c) => cornerOf(plan, c))) ?? [];
+  return refusing([path.at(-1) as Xyz, ...more.map((c) => c.at)], () => {
+    const { laid } = extended(plan, now, more, point, optionOf(ctx));
+    return laid.map((m, i) => {
       const from = m.middle.findIndex((p) => 'corner' in p.lean && p.lean.corner >= path.length - 2);
-      const pts = m.middle.slice(Math.max(0, from)).map((p) => p.at);
+      const pts = [...(from < 0 ? [] : m.middle.slice(from)), ...m.end].map((p) => p.at);
       return { service: plan.runs[members[i]?.run ?? '']?.service ?? '', pts };
     });
   });
@@ -94,11 +90,11 @@ function worked(ctx: BankContext): Preview | null {
   const { memory, plan } = ctx;
   const next = nextCorners(ctx);
   if (!next) return null;
-  const more = next.path.flatMap((c) => placeOf(plan, c) ?? []);
   const now = standingOf(ctx);
   if (now) {
-    const path = now.read.path.at(-1);
-    return more.length === 0 ? { lines: [], middle: path ? [path] : [], why: null } : longer(ctx, now, more);
+    const end = now.read.path.at(-1);
+    if (next.path.length === 0 && next.point === null) return { lines: [], middle: end ? [end] : [], why: null };
+    return longer(ctx, now, next.path, next.point);
   }
   const corners = [...memory.corners, ...next.path];
   const path = corners.flatMap((c) => placeOf(plan, c) ?? []);
@@ -135,12 +131,19 @@ function labelsOf(ctx: BankContext, pts: readonly Xyz[]) {
   });
 }
 
-/** Letters of the row in its order, beside its end. */
-function rowAt(preview: Preview): { readonly at: Xyz; readonly text: string }[] {
-  return preview.lines.flatMap(({ service, pts }) => {
+/** Letters of the row beside its end, in the order they are seen: left to right, or top to bottom. */
+function rowAt(ctx: BankContext, { lines, middle }: Preview): { readonly at: Xyz; readonly text: string }[] {
+  const { plane } = frameOf(ctx);
+  const ends = lines.flatMap(({ service, pts }) => {
     const at = pts.at(-1);
-    return at ? [{ at, text: services.get(service)?.tag ?? service }] : [];
+    return at ? [{ on: plane.onto(at), text: services.get(service)?.tag ?? service }] : [];
   });
+  const at = middle.at(-1);
+  if (!at || ends.length === 0) return [];
+  const spread = (k: 0 | 1): number => Math.max(...ends.map((e) => e.on[k])) - Math.min(...ends.map((e) => e.on[k]));
+  const flat = spread(0) >= spread(1);
+  const seen = ends.sort((a, b) => (flat ? a.on[0] - b.on[0] : b.on[1] - a.on[1]));
+  return [{ at, text: seen.map((e) => e.text).join(' · ') }];
 }
 
 /** Shows every member in its beat, the lengths of the middle, and the letters of the row at its end. */
@@ -174,6 +177,6 @@ export function showBank(ctx: BankContext): void {
   ctx.draft({
     lines: [...lines, ...told],
     marks: [...upright, ...(aim ? [{ mark: 'aim', at: aim }] : [])],
-    labels: [...labelsOf(ctx, preview.middle), ...rowAt(preview)],
+    labels: [...labelsOf(ctx, preview.middle), ...rowAt(ctx, preview)],
   });
 }

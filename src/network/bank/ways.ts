@@ -34,6 +34,9 @@ export interface Steps {
 /** A bend is worth this much pipe to somebody who has the choice: only ways are weighed against each other by it. */
 const BEND_MM = 300;
 
+/** Of ways that are alike every member takes the same, where it can: that much more is a way that turns otherwise. */
+const LIKE_MM = 5;
+
 /** Ways dearer than so many others are not weighed. */
 const MOST_WAYS = 160;
 
@@ -105,11 +108,11 @@ export function waysTo(leaving: Leaving, tail: Tail, steps: Steps): Way[] {
     const under = add3(tail.at, scale3(tail.facing, d * steps.stepMm));
     for (const back of backs(leaving, under, steps)) {
       const from = sub3(leaving.at, scale3(leaving.way, back));
-      for (const pts of waysUnder(leaving, axes, from, under)) {
+      for (const { pts, turn } of waysUnder(leaving, axes, from, under)) {
         const way = cornersOnly([...pts, tail.at]);
         const key = way.map((p) => `${Math.round(p.x)} ${Math.round(p.y)} ${Math.round(p.z)}`).join();
         if (found.has(key) || !goes(leaving, tail, way, back)) continue;
-        found.set(key, { pts: way, cost: costOf(leaving.way, way) - back });
+        found.set(key, { pts: way, cost: costOf(leaving.way, way) - back + turn * LIKE_MM });
       }
     }
   }
@@ -119,7 +122,12 @@ export function waysTo(leaving: Leaving, tail: Tail, steps: Steps): Way[] {
 type Axes = readonly [Xyz, Xyz, Xyz];
 
 /** Right-angled ways between two places, a leg to an axis in every order; steps aside too small for that become a set. */
-function* waysUnder(leaving: Leaving, axes: Axes, from: Xyz, under: Xyz): Generator<readonly Xyz[]> {
+function* waysUnder(
+  leaving: Leaving,
+  axes: Axes,
+  from: Xyz,
+  under: Xyz,
+): Generator<{ readonly pts: readonly Xyz[]; readonly turn: number }> {
   const left = sub3(under, from);
   const legs = axes.map((axis) => dot3(left, axis));
   const small = legs.map(
@@ -130,14 +138,14 @@ function* waysUnder(leaving: Leaving, axes: Axes, from: Xyz, under: Xyz): Genera
     y: 0,
     z: 0,
   });
-  for (const order of ORDERS) {
+  for (const [turn, order] of ORDERS.entries()) {
     const pts = [from];
     for (const i of order) {
       if (!small[i]) pts.push(add3(pts.at(-1) ?? from, scale3(axes[i] as Xyz, legs[i] ?? 0)));
     }
     for (const near of ['to', 'from'] as const) {
       const set = withSet(cornersOnly(pts), { by, clearMm: leaving.leastMm / 2, near });
-      if (set) yield set;
+      if (set) yield { pts: set, turn };
     }
   }
 }

@@ -152,13 +152,10 @@ test('chosen and drawn without a pointer', async ({ page }) => {
   const hand = await handOf(page, 'mouse');
   await openFlat(page);
   await openChapter(page, hand, 'Things');
-  await panel(page)
-    .getByRole('button', { name: /^Basin taps/ })
-    .focus();
-  await page.keyboard.press('End');
-  // Roofs and grounds stand after the walls.
-  const { roofs, grounds } = (await held(page)).plan;
-  for (const _ of [...Object.keys(roofs), ...Object.keys(grounds)]) await page.keyboard.press('ArrowUp');
+  await page.getByRole('searchbox', { name: /^Find by name/ }).fill('wall');
+  await page.keyboard.press('ArrowDown');
+  const walls = panel(page).getByRole('button', { name: /^Wall, / });
+  await walls.first().focus();
   await page.keyboard.press('Enter');
   await expect.poll(async () => (await held(page)).selection.map((s) => s.map)).toEqual(['walls']);
   const { selection, plan } = await held(page);
@@ -179,7 +176,7 @@ test('refusals and changes are said aloud', async ({ page }) => {
   await expect(page.getByRole('alert').filter({ hasText: 'There is nothing to undo.' })).toBeAttached();
   await page.evaluate(() => window.__kickset?.editor?.run('leg.move', { leg: 'B-c1-1', by: { x: 0, y: 50, z: 0 } }));
   await answer(page);
-  await expect(page.getByRole('status').filter({ hasText: /^Findings: / })).toBeAttached();
+  await expect(page.getByRole('status').filter({ hasText: /(New|Gone|Now): / })).toBeAttached();
 });
 
 test('forced colours and reduced motion leave nothing out', async ({ page }) => {
@@ -188,6 +185,23 @@ test('forced colours and reduced motion leave nothing out', async ({ page }) => 
   await openFlat(page);
   await openChapter(page, hand, 'Gas drop');
   await pullSheet(page, hand, 'low');
+  const ofTheDevice = (): Promise<string[]> =>
+    page.evaluate(() => {
+      const canvas = document.querySelector<HTMLCanvasElement>('[data-pane="plan"] canvas');
+      const ctx = canvas?.getContext('2d');
+      if (!canvas || !ctx) return [];
+      const { data } = ctx.getImageData(0, 0, canvas.width, canvas.height);
+      const seen = new Set<string>();
+      for (let i = 0; i < data.length; i += 4)
+        if (data[i + 3] === 255) seen.add(`${data[i]},${data[i + 1]},${data[i + 2]}`);
+      // Edges of letters are mixed: what is neither end of the scale of greys would be a colour of ours.
+      return [...seen].filter((c) => new Set(c.split(',')).size > 1);
+    });
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce', colorScheme });
+    await expect.poll(ofTheDevice, { message: `colours of ours, ${colorScheme}` }).toEqual([]);
+    await expectNoViolations(page, `forced colours, ${colorScheme}`, false);
+  }
   await page.evaluate(() => window.__kickset?.editor?.foldUp({ wall: 'BN', side: 'right' }));
   await expect(page.getByRole('application', { name: /^Drawing: face of/ })).toBeVisible();
   const running = await page.evaluate(
@@ -204,5 +218,72 @@ test('forced colours and reduced motion leave nothing out', async ({ page }) => 
       .map((e) => e.className);
   });
   expect(lost).toEqual([]);
+  // What is pressed is told by more than its ground.
+  const pressed = await bench(page, 'Select').evaluate((e) => {
+    const [own, other] = [e, e.parentElement?.querySelector('.tool[aria-pressed="false"]')].map((x) =>
+      x ? getComputedStyle(x) : null,
+    );
+    return { own: own?.backgroundColor, other: other?.backgroundColor };
+  });
+  expect(pressed.own).not.toBe(pressed.other);
   await page.screenshot({ path: test.info().outputPath('forced-colours.png') });
+});
+
+/** Text that does not fit its own box, where it is cut off without a sign that there is more. */
+const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    for (const e of document.querySelectorAll<HTMLElement>('button, label, h1, h2, h3, p, li, td, th, dt, dd, span')) {
+      if (!e.checkVisibility({ checkVisibilityCSS: true }) || e.closest('.out-of-sight, .case-long')) continue;
+      const s = getComputedStyle(e);
+      if (s.textOverflow === 'ellipsis' || s.display === 'inline') continue;
+      const hides = s.overflowX === 'hidden' || s.overflowX === 'clip';
+      if (hides && (e.scrollWidth > e.clientWidth + 2 || e.scrollHeight > e.clientHeight + 2))
+        found.push(`${e.className}: ${(e.textContent ?? '').slice(0, 40)}`);
+    }
+    return found;
+  });
+
+test('at twice the size nothing is cut off and everything is reached', async ({ page }) => {
+  test.skip(isPhone(page), 'it is laid out as a phone there already');
+  await page.setViewportSize({ width: 590, height: 410 });
+  await openFlat(page);
+  const expectWhole = async (where: string): Promise<void> => {
+    expect.soft(await cutOff(page), `${where}: cut off`).toEqual([]);
+    const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect.soft(wider, `${where}: wider than the page`).toBeLessThanOrEqual(0);
+  };
+  await expectWhole('the flat');
+  for (const map of ['points', 'runs', 'walls'] as const) {
+    const id = { points: 'B-NB', runs: 'B-g1', walls: 'BN' }[map];
+    await page.evaluate((thing) => window.__kickset?.editor?.select([thing]), { map, id });
+    await expectWhole(map);
+  }
+  await page.evaluate(() => window.__kickset?.editor?.select([]));
+  for (const [key, where] of [
+    ['?', 'help'],
+    ['Control+p', 'print'],
+  ] as const) {
+    await page.keyboard.press(key);
+    await expect(page.getByRole('dialog')).toBeVisible();
+    await expectWhole(where);
+    // The last thing in it can be brought in.
+    const last = page.getByRole('dialog').getByRole('button').last();
+    await last.scrollIntoViewIfNeeded();
+    await expect(last).toBeInViewport();
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('dialog')).toBeHidden();
+  }
+});
+
+test('text at twice the size makes the whole page grow', async ({ page }) => {
+  await openEmpty(page);
+  const high = () => page.getByRole('toolbar', { name: 'Tools' }).evaluate((e) => e.getBoundingClientRect().height);
+  const before = await high();
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  expect(await high()).toBeGreaterThan(1.7 * before);
+  const letters = await bench(page, 'Run').evaluate((e) => Number.parseFloat(getComputedStyle(e).fontSize));
+  expect(letters).toBeGreaterThan(22);
 });

@@ -109,19 +109,20 @@ export interface Change {
   readonly members: readonly ReadMember[];
   readonly across: readonly Xyz[];
   readonly spacingMm: number;
-  /** Members whose ends are kept as they are while they need not step aside; all others find their way anew. */
+  /** Members whose ends are kept as they are where the others find a way beside them; all others find theirs anew. */
   readonly keep?: ReadonlySet<string>;
 }
+
+const NONE: ReadonlySet<string> = new Set();
 
 /** Lays members anew across their path and writes them; refuses where two would run into each other. */
 export function layAgain(draft: Plan, ctx: CommandContext, change: Change): string[] {
   const { corners, members, across, spacingMm } = change;
-  const laid = layBank({
-    members: members.map((m) => memberOf(ctx.before, m, change.keep?.has(m.run) ?? false)),
-    spacingMm,
-    path: corners.map((c) => c.at),
-    across,
-  });
+  const path = corners.map((c) => c.at);
+  const lay = (keep: ReadonlySet<string>) =>
+    layBank({ members: members.map((m) => memberOf(ctx.before, m, keep.has(m.run))), spacingMm, path, across });
+  const first = lay(change.keep ?? NONE);
+  const laid = first.ok || !change.keep ? first : lay(NONE);
   if (!laid.ok) return refuse(laid.why);
   return writeAgain(draft, ctx, { corners, laid: laid.bank.members, members });
 }

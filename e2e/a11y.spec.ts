@@ -113,6 +113,35 @@ test('a wall folded up', async ({ page }) => {
   await takeTool(page, hand, 'Select');
 });
 
+test('beside the plan, and over it', async ({ page }) => {
+  const hand = await handOf(page, 'mouse');
+  await openFlat(page);
+  await page.keyboard.press('l');
+  await expect(page.getByRole('searchbox', { name: /^Find by name/ })).toBeVisible();
+  await page.getByRole('searchbox').fill('gas');
+  await expectSound(page, 'found by name', true);
+  await pullSheet(page, hand, 'low');
+  await page.locator('[data-pane="plan"]').focus();
+  await page.keyboard.press('z');
+  await expect(page.getByRole('dialog', { name: 'Work height' })).toBeVisible();
+  await expectSound(page, 'the work height typed');
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Isometric', exact: true }).first().click();
+  await expect(page.getByRole('application', { name: /^Isometric/ })).toBeVisible();
+  await expectSound(page, 'isometric', true);
+  await page.getByRole('button', { name: 'Close the isometric' }).click();
+  for (const [open, name] of [
+    ['Control+p', 'Print'],
+    ['?', 'Help'],
+  ] as const) {
+    await page.keyboard.press(open);
+    await expect(page.getByRole('dialog', { name })).toBeVisible();
+    await expectSound(page, name, true);
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('dialog', { name })).toBeHidden();
+  }
+});
+
 test('the tab key reaches everything, and where it stands is seen', async ({ page }) => {
   await openFlat(page);
   const wanted = await page.evaluate(() => {

@@ -46,12 +46,12 @@ export default function HeightBox(props: Props) {
         if (e.key === 'Enter' && e.target instanceof HTMLInputElement) onClose();
       }}
     >
-      <header>
+      <div className="height-box-head">
         <h2>Work height</h2>
         <button type="button" className="bare-key" aria-label="Close" onClick={onClose}>
           <Icon name="close" size={20} />
         </button>
-      </header>
+      </div>
       <p className="height-box-says">{says}</p>
       <NumberBox
         label="Off floor"

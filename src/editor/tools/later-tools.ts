@@ -8,6 +8,10 @@ export interface ToolWords {
 
 /** Tools whose work arrives after the first line can be drawn. A test holds these words to the tools themselves. */
 export const LATER_TOOLS: readonly ToolWords[] = [
+  { id: 'stretch', label: 'Unseen', key: 'u', order: 35 },
+  { id: 'opening', label: 'Opening', key: 'o', order: 50 },
+  { id: 'item', label: 'Item', key: 'i', order: 70 },
+  { id: 'tape', label: 'Tape', key: 'm', order: 80 },
   { id: 'bank', label: 'Bank', key: 'a', order: 25 },
   { id: 'step', label: 'Step', key: 'k', order: 37 },
   { id: 'reroute', label: 'Re-route', key: 'j', order: 38 },

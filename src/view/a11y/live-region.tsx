@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { afterFirstLine } from '../app/first-line.ts';
 import { useEditorState, useSession } from '../app/use-session.ts';
 import { Aloud, sayAloud } from './aloud.tsx';
 import { keepFocus } from './keep-focus.ts';
@@ -12,15 +13,18 @@ function useAnnouncing(): void {
   useEffect(() => {
     let stop: (() => void) | null = null;
     let left = false;
-    import('./announce.ts').then(
+    const told = afterFirstLine(() => import('./announce.ts'));
+    told().then(
       ({ announce }) => {
         if (!left) stop = announce(session);
       },
       () => undefined,
     );
     // A key asks for these, and the next key is typed into them.
-    void import('../panels/things/things-list.tsx').catch(() => undefined);
-    void import('./height-ask.tsx').catch(() => undefined);
+    const asked = afterFirstLine(() =>
+      Promise.all([import('../panels/things/things-list.tsx'), import('./height-ask.tsx')]),
+    );
+    void asked().catch(() => undefined);
     return () => {
       left = true;
       stop?.();

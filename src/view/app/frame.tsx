@@ -18,7 +18,8 @@ import './frame.css';
 
 const AskPad = lazy(() => import('../bench/ask-pad.tsx').then((m) => ({ default: m.AskPad })));
 const Tray = lazy(() => import('../bench/tray.tsx').then((m) => ({ default: m.Tray })));
-const WordsScreen = lazy(() => import('../words/words-screen.tsx'));
+/** What is told is carried out by commands that come later. */
+const WordsScreen = lazy(async () => (await Promise.all([import('../words/words-screen.tsx'), loadLater()]))[0]);
 const JobsScreen = lazy(() => import('../jobs/jobs-screen.tsx'));
 const PrintScreen = lazy(() => import('../print/print-screen.tsx'));
 const HelpSheet = lazy(() => import('../help/help-sheet.tsx'));

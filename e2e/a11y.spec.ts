@@ -274,7 +274,6 @@ const cutOff = (page: Page): Promise<string[]> =>
   });
 
 test('at twice the size nothing is cut off and everything is reached', async ({ page }) => {
-  test.skip(isPhone(page), 'it is laid out as a phone there already');
   await page.setViewportSize({ width: 590, height: 410 });
   await openFlat(page);
   const expectWhole = async (where: string): Promise<void> => {

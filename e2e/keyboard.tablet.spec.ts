@@ -1,6 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { bench, panel } from './hands/drawing.ts';
-import { expect, isPhone, openEmpty, openFlat, test } from './hands/kickset.ts';
+import { expect, openEmpty, openFlat, test } from './hands/kickset.ts';
 import { answer, held } from './hands/model.ts';
 
 test.describe.configure({ timeout: 120_000 });
@@ -88,7 +88,6 @@ const toolState = (page: Page) => page.evaluate(() => window.__kickset?.editor?.
 const points = async (page: Page): Promise<number> => Object.keys((await held(page)).plan.points).length;
 
 test('from an empty page to a finding cured, by keys alone', async ({ page }) => {
-  test.skip(isPhone(page), 'a phone has no keys');
   await openEmpty(page);
   const heard = await listen(page);
   await chooseInTray(page, 'Point', 'p', /^Gas meter$/);
@@ -165,7 +164,6 @@ test('from an empty page to a finding cured, by keys alone', async ({ page }) =>
 });
 
 test('the list mirrors the drawing, and chooses there', async ({ page }) => {
-  test.skip(isPhone(page), 'a phone has no keys');
   await openFlat(page);
   await drawing(page).focus();
   await keys(page, '/');
@@ -187,7 +185,6 @@ test('the list mirrors the drawing, and chooses there', async ({ page }) => {
 });
 
 test('the focus is never lost', async ({ page }) => {
-  test.skip(isPhone(page), 'a phone has no keys');
   await openFlat(page);
   await drawing(page).focus();
   await keys(page, 'Control+f');
@@ -219,7 +216,6 @@ test('the focus is never lost', async ({ page }) => {
 });
 
 test('keys are changed, clash in words, are kept, and can be off', async ({ page }) => {
-  test.skip(isPhone(page), 'a phone has no keys');
   await openFlat(page);
   await drawing(page).focus();
   await keys(page, '?');
@@ -257,7 +253,6 @@ test('keys are changed, clash in words, are kept, and can be off', async ({ page
 });
 
 test('a wall face is drawn on by keys', async ({ page }) => {
-  test.skip(isPhone(page), 'a phone has no keys');
   await openFlat(page);
   await page.evaluate(() => window.__kickset?.editor?.foldUp({ wall: 'BN', side: 'right' }));
   const face = page.locator('[data-pane="face"]');

@@ -29,8 +29,8 @@ export function HandKeys() {
           editor.setPenUse(use);
         }}
       />
-      <RadioKeys<boolean> legend="Lens above a finger" choices={LENS} chosen={lens} onChoose={chooseLens} />
       <p className="field-help">As it comes: once a pen was seen, fingers move the paper for a minute.</p>
+      <RadioKeys<boolean> legend="Lens above a finger" choices={LENS} chosen={lens} onChoose={chooseLens} />
     </>
   );
 }

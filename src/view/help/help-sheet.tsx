@@ -5,8 +5,12 @@ import { useScreen } from '../app/use-session.ts';
 import { HandKeys } from '../hands/hand-keys.tsx';
 import { RadioKeys } from '../look/radio-keys.tsx';
 import { chooseTheme, theme } from '../look/theme.ts';
+import { FIRST_STEPS } from './first-steps.ts';
 import { GloveKeys } from './glove-keys.tsx';
 import { KeySettings } from './key-settings.tsx';
+import { MarkWords } from './mark-words.tsx';
+import { SaidTable } from './said-table.tsx';
+import { PAGE_WORDS, TRADE_WORDS, type TradeWord } from './trade-words.ts';
 
 const GESTURES = [
   { what: 'Draw, choose, drag', how: 'one finger, the pen, or the main button' },
@@ -39,7 +43,26 @@ const BY_KEYS = [
   },
 ] as const;
 
-/** Keys, gestures, how the page looks, and the cautions that go before everything on it. */
+const told = (rows: readonly { readonly what: string; readonly how: string }[]) =>
+  rows.map(({ what, how }) => [what, how] as const);
+const meant = (words: readonly TradeWord[]) => words.map(({ word, says }) => [word, says] as const);
+
+const PARTS = [
+  { id: 'help-first', title: 'First steps' },
+  { id: 'help-held', title: 'How it is held' },
+  { id: 'help-gestures', title: 'Gestures' },
+  { id: 'help-words', title: 'Words' },
+  { id: 'help-keys', title: 'Keys' },
+] as const;
+
+/** Brings a part up and the focus with it, so that a screen reader reads on from there. */
+function goTo(id: string): void {
+  const heading = document.getElementById(id);
+  heading?.scrollIntoView({ block: 'start' });
+  heading?.focus({ preventScroll: true });
+}
+
+/** First steps, words, how it is held, gestures and keys, and the cautions that go before everything. */
 export default function HelpSheet() {
   return (
     <Dialog title="Help">
@@ -53,32 +76,37 @@ export default function HelpSheet() {
         A figure that was not read on its page is marked <em className="unverified">unverified</em>. What was taken for
         granted has a dotted line.
       </p>
+      <nav className="key-row help-parts" aria-label="Parts of the help">
+        {PARTS.map(({ id, title }) => (
+          <button key={id} type="button" className="key slight" onClick={() => goTo(id)}>
+            {title}
+          </button>
+        ))}
+      </nav>
+      <Part id="help-first" title="First steps" />
+      <SaidTable rows={told(FIRST_STEPS)} />
+      <h3>Marks</h3>
+      <MarkWords />
       <Settings />
-      <h3>Gestures</h3>
-      <table className="key-table">
-        <tbody>
-          {GESTURES.map((g) => (
-            <tr key={g.what}>
-              <th scope="row">{g.what}</th>
-              <td>{g.how}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Part id="help-gestures" title="Gestures" />
+      <SaidTable rows={told(GESTURES)} />
       <h3>On the drawing, without a pointer</h3>
-      <table className="key-table">
-        <tbody>
-          {BY_KEYS.map((g) => (
-            <tr key={g.what}>
-              <th scope="row">{g.what}</th>
-              <td>{g.how}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      <h3>Keys</h3>
+      <SaidTable rows={told(BY_KEYS)} />
+      <Part id="help-words" title="Words of this page" />
+      <SaidTable rows={meant(PAGE_WORDS)} />
+      <h3>Words of the trade</h3>
+      <SaidTable rows={meant(TRADE_WORDS)} />
+      <Part id="help-keys" title="Keys" />
       <KeySettings />
     </Dialog>
+  );
+}
+
+function Part({ id, title }: { readonly id: string; readonly title: string }) {
+  return (
+    <h3 id={id} tabIndex={-1}>
+      {title}
+    </h3>
   );
 }
 
@@ -100,7 +128,7 @@ export function Settings() {
     <>
       <h3>How it looks</h3>
       <RadioKeys legend="Light" choices={THEMES} chosen={choice} onChoose={chooseTheme} />
-      <h3>How it is held</h3>
+      <Part id="help-held" title="How it is held" />
       <RadioKeys legend="The tablet lies in the" choices={HANDS} chosen={hand} onChoose={chooseHand} />
       <GloveKeys />
       <HandKeys />

@@ -160,7 +160,9 @@ function ChapterRow({ chapter, onOpen }: { readonly chapter: Chapter; readonly o
   };
   return (
     <button type="button" className="chapter-row" onClick={open}>
-      <span className="chapter-name">{chapter.title}</span>
+      <span className="chapter-name" title={chapter.title}>
+        {chapter.title}
+      </span>
       <span className="chapter-answer">{sayUnit(chapter.answer)}</span>
       <KickTurn />
     </button>

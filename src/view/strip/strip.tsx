@@ -66,7 +66,7 @@ function CaseSwitch() {
   const cases = casesOf(plan, chosen.option);
   const now = cases.find((c) => caseKey(c.chosen) === caseKey(chosen));
   return (
-    <div className="cases">
+    <div className="cases" title="Before: the house as found. After: as it will be.">
       {cases.length > 2 && <FlipKey />}
       <RadioKeys
         legend="Before or after the work"
@@ -152,11 +152,12 @@ function Counts() {
     <button
       type="button"
       className="counts"
+      title={spoken === '' ? 'Findings' : `Findings: ${spoken}`}
       aria-label={spoken === '' ? 'Findings: none' : `Findings: ${spoken}`}
       aria-busy={waiting}
       onClick={() => openChapter('findings')}
     >
-      {counts && shown.length === 0 && <span className="none">nothing found</span>}
+      {counts && shown.length === 0 && <span className="none">no findings</span>}
       {counts &&
         shown.map((o) => (
           <span key={o} className="count">

@@ -20,6 +20,7 @@ describe('snaps', () => {
   test('go from what is aimed at to what is only near', () => {
     expect(snapsInOrder.map((s) => s.id)).toEqual([
       'connection',
+      'body',
       'node',
       'leg',
       'openingEdge',

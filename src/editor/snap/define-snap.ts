@@ -44,6 +44,8 @@ export interface Snap {
   readonly id: string;
   /** Lower goes first, whatever the distance. */
   readonly priority: number;
+  /** Found only where a tool asks for it by its id. */
+  readonly whenAsked?: true;
   readonly find: (ctx: SnapContext) => readonly Catch[];
 }
 

@@ -44,7 +44,7 @@ function stepped(line: { at: Vec; way: Vec }, p: Vec, toleranceMm: number): Vec 
 function findAll(ctx: SnapContext, options: SnapOptions): Found[] {
   const only = options.only && new Set(options.only);
   return snapsInOrder
-    .filter((snap) => !only || only.has(snap.id))
+    .filter((snap) => (only ? only.has(snap.id) : snap.whenAsked !== true))
     .flatMap((snap) =>
       snap.find(ctx).map((caught) => {
         const on = caught.is === 'place' ? caught.at : foot(caught, ctx.at);

@@ -11,12 +11,18 @@ const FURTHER = { mouse: 0.5, pen: 0.5, touch: 1, glove: 1 } as const;
 
 /**
  * What a first tap starts on. The tails of an appliance stand closer than a finger is wide: where the one of the service in hand is
- * free and not clearly further off than the nearest, it is meant. Else a tail brings its own service into the hand.
+ * free and not clearly further off than the nearest, it is meant. Else a tail brings its own service into the hand. A tap on the box
+ * of a meter, where nothing else is touched, means its outlet.
  */
 export function firstPick(ctx: ToolContext<RunMemory>, event: ToolEvent, only?: readonly string[]): Pick {
   const limits = only ? { only } : {};
   const nearest = event.snap(limits);
   const { service } = ctx.inHand;
+  if ((nearest.target === null || nearest.target.is === 'wall') && !only) {
+    const body = event.snap({ only: ['body'], service });
+    const tail = body.target?.is === 'connection' ? body.target : null;
+    return tail && !isTaken(ctx, tail.point, tail.connection) ? body : nearest;
+  }
   if (nearest.target?.is !== 'connection' || nearest.target.service === service) return nearest;
   const own = event.snap({ ...limits, service });
   if (own.target?.is !== 'connection' || isTaken(ctx, own.target.point, own.target.connection)) return nearest;

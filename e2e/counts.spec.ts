@@ -84,14 +84,20 @@ async function gesture(page: Page, from: At, to: At) {
 
 type Counted = Awaited<ReturnType<typeof gesture>>;
 
-/** The rules of a gesture, whatever it is. `startDraws`: a drag takes what it moves off the still drawing. */
-function expectCheap({ before, first, last, after }: Counted, startDraws: number): void {
+/** While it moves only what moves is drawn, and nothing is asked or kept. `startDraws`: a drag takes what it moves off the still drawing. */
+function expectStill({ before, first, last }: Counted, startDraws: number): void {
   expect(first.still - before.still, 'still draws at the start').toBeLessThanOrEqual(startDraws);
   expect(last.still - first.still, 'still draws while it moves').toBe(0);
   expect(last.work - first.work, 'work draws while it moves').toBe(0);
   expect(last.live - first.live, 'live draws while it moves').toBeGreaterThan(MOVES / 3);
   expect(last.live - first.live, 'live draws while it moves').toBeLessThanOrEqual(MOVES + 4);
   expect([last.asked - before.asked, last.steps - before.steps], 'asked and kept while it moves').toEqual([0, 0]);
+}
+
+/** The rules of a gesture that ends in one step, whatever it is. */
+function expectCheap(counted: Counted, startDraws: number): void {
+  expectStill(counted, startDraws);
+  const { last, after } = counted;
   expect(after.still - last.still, 'still draws at the commit').toBeLessThanOrEqual(1);
   expect([after.asked - last.asked, after.steps - last.steps], 'asked and kept at the commit').toEqual([1, 1]);
 }
@@ -148,6 +154,44 @@ test('a leg that is drawn costs no still draw until it is placed', async ({ page
   const counts = await gesture(page, await onPlan(page, 1000, 1000), await onPlan(page, 3000, 1000));
   expectCheap(counts, 0);
   expect((await held(page)).undo).toHaveLength(1);
+});
+
+test('a bank that is drawn costs no still draw until it is placed', async ({ page }) => {
+  await spy(page);
+  await openFlat(page);
+  await look(page, 2000, 1800, 8);
+  const hand = await handOf(page, 'mouse');
+  await takeTool(page, hand, 'Bank');
+  const counts = await gesture(page, await onPlan(page, 1000, 1000), await onPlan(page, 3000, 1000));
+  expectCheap(counts, 0);
+  expect((await held(page)).undo).toEqual(['lay bank of 5']);
+});
+
+test('a part of a run that is laid anew costs no still draw until it is', async ({ page }) => {
+  await spy(page);
+  await openFlat(page);
+  await look(page, 4500, 3950, 8);
+  const hand = await handOf(page, 'mouse');
+  await takeTool(page, hand, 'Re-route');
+  await hand.tap(await onPlan(page, 3200, 3950));
+  await hand.tap(await onPlan(page, 5200, 3950));
+  await expect.poll(async () => (await held(page)).toolState).toBe('laying');
+  const counts = await gesture(page, await onPlan(page, 3200, 3500), await onPlan(page, 3200, 3300));
+  expectStill(counts, 0);
+  expect((await held(page)).undo).toEqual([]);
+});
+
+test('a box that takes several draws the choice once, at its end', async ({ page }) => {
+  await spy(page);
+  await openFlat(page);
+  await look(page, 4500, 3950, 8);
+  await page.keyboard.down('Shift');
+  const counts = await gesture(page, await onPlan(page, 3000, 3000), await onPlan(page, 5500, 4300));
+  await page.keyboard.up('Shift');
+  expectStill(counts, 0);
+  expect(counts.after.still - counts.last.still, 'still draws at its end').toBeLessThanOrEqual(1);
+  expect([counts.after.asked - counts.last.asked, counts.after.steps - counts.last.steps]).toEqual([0, 0]);
+  expect((await held(page)).undo).toEqual([]);
 });
 
 test('moving the paper and coming nearer draws the still layers once, when it has come to rest', async ({ page }) => {

@@ -37,7 +37,8 @@ export async function inHand(page: Page, hand: Pick<Hand, 'press'>, tool: string
   }
   const tray = page.getByRole('region', { name: 'In hand' });
   await hand.press(tray.getByRole('button', { name: choice, exact: true }).first());
-  await hand.press(tray.getByRole('button', { name: 'Close' }));
+  const close = tray.getByRole('button', { name: 'Close' });
+  if (await close.isVisible()) await hand.press(close);
 }
 
 export const onPlan = (page: Page, x: number, y: number): Promise<At> => pxOf(page, { x, y, z: 0 });

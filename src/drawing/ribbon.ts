@@ -71,10 +71,16 @@ function levelsOf(
   const refs: { label: string; height: HeightRef }[] = [
     { label: 'floor', height: { from: 'floor', of: storey, mm: 0 } },
     { label: 'ceiling', height: { from: 'ceiling', of: storey, mm: 0 } },
-    ...voids.flatMap(({ record }) => [
-      { label: `under ${record.name}`, height: { from: 'voidBottom', of: record.id, mm: 0 } as HeightRef },
-      { label: `top of ${record.name}`, height: { from: 'voidTop', of: record.id, mm: 0 } as HeightRef },
-    ]),
+    ...voids.flatMap(({ record, bottom, top }): { label: string; height: HeightRef }[] => {
+      const { kind } = record;
+      const name = record.name || (kind === 'ceiling' || kind === 'floor' ? `${kind} void` : kind);
+      return [
+        { label: `under ${name}`, height: { from: 'voidBottom', of: record.id, mm: 0 } },
+        // The same middle that "to void" means where a run is told in words.
+        { label: `in ${name}`, height: { from: 'voidBottom', of: record.id, mm: (top - bottom) / 2 } },
+        { label: `top of ${name}`, height: { from: 'voidTop', of: record.id, mm: 0 } },
+      ];
+    }),
     ...options.levels,
   ];
   for (const edge of options.run === null ? [] : (network.edgesOfRun.get(options.run) ?? [])) {

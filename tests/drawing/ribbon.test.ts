@@ -55,10 +55,20 @@ describe('the heights ribbon', () => {
       ['Gas meter and emergency control, outlet', 500],
       ['worktop', 900],
       ['under Hall false ceiling', 2250],
+      ['in Hall false ceiling', 2375],
       ['ceiling', 2500],
       ['top of Hall false ceiling', 2500],
     ]);
     for (const level of drawn.levels) expect(resolveHeight(plan, level.height)?.z).toBe(level.z);
+  });
+
+  test('a void nobody named is called by its kind', () => {
+    const [id, hall] = Object.entries(plan.voids).find(([, v]) => v.name === 'Hall false ceiling') ?? [];
+    if (id === undefined || !hall) throw new Error('no void');
+    const nameless = { ...plan, voids: { ...plan.voids, [id]: { ...hall, name: '' } } };
+    const said = ribbon(nameless, buildNetwork(nameless, AFTER), options).levels.map((l) => l.label);
+    expect(said).toContain('in ceiling void');
+    expect(said).toContain('top of ceiling void');
   });
 
   test('away from the void there is none of it', () => {

@@ -8,6 +8,8 @@ const BEARING: LineStyle = { ink: 'accent', pen: 0.7, dash: [], fit: false };
 const SPAN: LineStyle = { ink: 'accent', pen: 0.18, dash: [], fit: false };
 /** Half a tick across the end of a span, as a part of the centres. */
 const TICK = 0.25;
+/** How far along the span its figure stands: a room's name has the middle. */
+const SAID_AT = 0.25;
 
 /** A span and what its ends were taken from. */
 export interface Span {
@@ -73,7 +75,7 @@ export function spanItems(v: Void, onto: (p: Xy) => Vec): Item[] {
     items.push({ t: 'line', pts: [onto(a), onto(b)], style: SPAN }, tick(a), tick(b));
     items.push({
       t: 'text',
-      at: onto({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }),
+      at: onto({ x: a.x + (b.x - a.x) * SAID_AT, y: a.y + (b.y - a.y) * SAID_AT }),
       text: `span ${Math.round(mm)}`,
       size: 'dimension',
       weight: 600,

@@ -14,7 +14,7 @@ export function EmptyPage() {
         <path d="M6 50v24M132 4v24" strokeWidth="9" />
       </svg>
       <h2 id="empty-title">An empty page answers too.</h2>
-      <p>How big a gas pipe? Say where it goes, key by key.</p>
+      <p>How big a gas pipe? Say where it goes.</p>
       <p>Nothing has to be drawn first.</p>
       <div className="key-row">
         <button type="button" className="key primary" onClick={() => setOver('words')}>

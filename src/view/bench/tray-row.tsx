@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { InHand } from '../../editor/editor-api.ts';
+import { screen } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
 
 export function useInHand(): readonly [InHand, (change: Partial<InHand>) => void] {
@@ -8,6 +9,9 @@ export function useInHand(): readonly [InHand, (change: Partial<InHand>) => void
   return [inHand, editor.setInHand];
 }
 
+/** Nothing is left to choose: the drawing is wanted again, not the tray over it. */
+export const closeTray = (): void => screen.setState({ tray: false });
+
 export function Row({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (
     <fieldset className="plain-set tray-row">
@@ -15,7 +19,7 @@ export function Row({ label, children }: { readonly label: string; readonly chil
       <span className="tray-label" aria-hidden="true">
         {label}
       </span>
-      {children}
+      <div className="tray-keys">{children}</div>
     </fieldset>
   );
 }

@@ -17,9 +17,9 @@ import { sameHeight, storeyHeights } from '../ribbon/levels.ts';
 import { useRibbon } from '../ribbon/use-ribbon.ts';
 import { FollowRow } from '../steps/follow-row.tsx';
 import { StepRows } from '../steps/step-rows.tsx';
-import { ClassRow, ThingsRow } from '../things/things-row.tsx';
+import { ClassRow, hasClasses, ThingsRow } from '../things/things-row.tsx';
 import { GroundRows, RoofRows, RoomRows, WallRows } from './house-rows.tsx';
-import { Pick, Row, useInHand } from './tray-row.tsx';
+import { closeTray, Pick, Row, useInHand } from './tray-row.tsx';
 import { VoidRows } from './void-rows.tsx';
 
 /** What the next touch makes, as rows of keys over the bench. */
@@ -187,11 +187,15 @@ function PointRows() {
       <Row label={word}>
         {[...pointKinds.values()]
           .filter((k) => k.group === group && k.retired !== true)
+          .sort((a, b) => (a.label < b.label ? -1 : 1))
           .map((k) => (
             <Pick
               key={k.id}
               on={k.id === inHand.pointKind && inHand.thing === null}
-              onPick={() => set({ pointKind: k.id, thing: null })}
+              onPick={() => {
+                set({ pointKind: k.id, thing: null });
+                if (!hasClasses(k.id)) closeTray();
+              }}
             >
               {k.label}
             </Pick>
@@ -216,7 +220,14 @@ function ItemRows() {
       {(['inline', 'end'] as const).map((stands) => (
         <Row key={stands} label={stands === 'inline' ? 'In the pipe' : 'On an end'}>
           {itemsFor(inHand.service, stands).map((k) => (
-            <Pick key={k.id} on={k.id === inHand.itemKind} onPick={() => set({ itemKind: k.id })}>
+            <Pick
+              key={k.id}
+              on={k.id === inHand.itemKind}
+              onPick={() => {
+                set({ itemKind: k.id });
+                closeTray();
+              }}
+            >
               {k.label}
             </Pick>
           ))}
@@ -231,7 +242,14 @@ function OpeningRows() {
   return (
     <Row label="Opening">
       {OPENING_KINDS.map((k) => (
-        <Pick key={k.value} on={k.value === inHand.openingKind} onPick={() => set({ openingKind: k.value })}>
+        <Pick
+          key={k.value}
+          on={k.value === inHand.openingKind}
+          onPick={() => {
+            set({ openingKind: k.value });
+            closeTray();
+          }}
+        >
           {k.label}
         </Pick>
       ))}

@@ -36,8 +36,8 @@ export function ScaleBar({ folded = false }: Props) {
       </svg>
       <svg width={3 * px + (folded ? 28 : 60)} height={inLetters(32)} overflow="visible" aria-hidden="true">
         <rect className="full" x={0} y={6} width={px} height={5} />
-        <rect className="ruler" x={px + 0.5} y={6.5} width={px} height={4} strokeWidth={1} />
         <rect className="full" x={2 * px} y={6} width={px} height={5} />
+        <rect className="ruler" x={px + 0.5} y={6.5} width={px} height={4} strokeWidth={1} />
         {(narrow ? [0, 3] : [0, 1, 2, 3]).map((n) => (
           <text key={n} x={n * px} y={inLetters(26)} textAnchor={n === 0 ? 'start' : 'middle'}>
             {say(n)}

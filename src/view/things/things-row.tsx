@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import { genericThings } from '../../catalogue/generic-things.ts';
 import { setOver } from '../app/screen.ts';
 import { useEditor, useEditorState } from '../app/use-session.ts';
-import { Pick, Row } from '../bench/tray-row.tsx';
+import { closeTray, Pick, Row } from '../bench/tray-row.tsx';
 import { loadShelf, shelf } from './shelf.ts';
 
 /** The user's own things and those the job carries: before all kinds where there are any, else only the way to them, last. */
@@ -21,7 +21,14 @@ export function ThingsRow({ stands }: { readonly stands: 'first' | 'last' }) {
   return (
     <Row label="My things">
       {own.map((t) => (
-        <Pick key={t.id} on={thing?.id === t.id} onPick={() => editor.setInHand({ pointKind: t.kind, thing: t })}>
+        <Pick
+          key={t.id}
+          on={thing?.id === t.id}
+          onPick={() => {
+            editor.setInHand({ pointKind: t.kind, thing: t });
+            closeTray();
+          }}
+        >
           {t.name}
         </Pick>
       ))}
@@ -32,6 +39,9 @@ export function ThingsRow({ stands }: { readonly stands: 'first' | 'last' }) {
   );
 }
 
+/** The next question after a kind is taken: the tray stays open for it. */
+export const hasClasses = (kind: string): boolean => genericThings().some((t) => t.kind === kind);
+
 /** Ordinary ones of the kind in hand, each of a class: beside the kinds they would push these out of sight. */
 export function ClassRow() {
   const editor = useEditor();
@@ -41,7 +51,14 @@ export function ClassRow() {
   return (
     <Row label="Class, assumed">
       {classes.map((t) => (
-        <Pick key={t.id} on={thing?.id === t.id} onPick={() => editor.setInHand({ pointKind: t.kind, thing: t })}>
+        <Pick
+          key={t.id}
+          on={thing?.id === t.id}
+          onPick={() => {
+            editor.setInHand({ pointKind: t.kind, thing: t });
+            closeTray();
+          }}
+        >
           {t.name.replace(/, assumed$/, '')}
         </Pick>
       ))}

@@ -205,7 +205,7 @@ test('every key of the pad is large enough and in reach, whatever is asked', asy
     await tapAt(page, hand, x, y);
   await expectReach();
   await tell(page, hand, '2200', 'next', 'draw');
-  await expect(page.getByRole('status')).toHaveText('A roof needs its pitch.');
+  await expect(page.getByRole('status').filter({ hasText: 'A roof needs its pitch.' })).toBeAttached();
   await tell(page, hand, '35', 'draw');
   expect(Object.values((await held(page)).plan.roofs)).toMatchObject([{ pitchDeg: 35 }]);
   await takeTool(page, hand, 'Ground');

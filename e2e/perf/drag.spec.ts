@@ -238,6 +238,7 @@ for (const runs of [60, 1000]) {
     );
     if (runs < HELD_FROM) return;
     expect(raster, 'raster of a move against that of a full redraw').toBeLessThanOrEqual(0.1);
+    expect(js, 'script of a move against that of a full redraw').toBeLessThanOrEqual(1);
     expect(all, 'script and raster of a move against those of a full redraw').toBeLessThanOrEqual(1);
     expect(panned, 'moving the paper against drawing it anew').toBeLessThanOrEqual(1);
     expect(pinched, 'coming nearer by two fingers against drawing it anew').toBeLessThanOrEqual(1);
